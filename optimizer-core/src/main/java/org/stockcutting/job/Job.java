@@ -1,0 +1,52 @@
+package org.stockcutting.job;
+
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.stockcutting.part.Part;
+import org.stockcutting.stock.StockItem;
+
+/**
+ * One request: what is to be made, what it may be cut from, and the shop it is cut in. Every default is already filled in.
+ *
+ * @param name printed name of the job
+ * @param writing unit, decimal mark, print precision, currency
+ * @param sets how many times the parts list is made, at least 1
+ * @param shop shop rules
+ * @param allowances profiles by name, the built-in ones included
+ * @param parts parts list, in the order of the request
+ * @param forSale stock that can be bought, in the order of the request
+ * @param onHand stock that is owned, in the order of the request
+ * @param goal what is least
+ * @param effort how hard to search
+ */
+public record Job(
+        String name,
+        Writing writing,
+        int sets,
+        ShopRules shop,
+        SortedMap<String, AllowanceProfile> allowances,
+        List<Part> parts,
+        List<StockItem.ForSale> forSale,
+        List<StockItem.OnHand> onHand,
+        Goal goal,
+        Effort effort) {
+
+    public Job {
+        allowances = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(allowances));
+        parts = List.copyOf(parts);
+        forSale = List.copyOf(forSale);
+        onHand = List.copyOf(onHand);
+    }
+
+    /** How many finished pieces of this line the whole job needs; spares not counted. */
+    public int demand(Part part) {
+        return Math.multiplyExact(part.quantity(), sets);
+    }
+
+    /** The profiles that a job has without defining them, in exact inches. */
+    public static Map<String, AllowanceProfile> builtInAllowances() {
+        return BuiltInAllowances.PROFILES;
+    }
+}

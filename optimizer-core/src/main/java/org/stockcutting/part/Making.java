@@ -1,0 +1,52 @@
+package org.stockcutting.part;
+
+import org.jspecify.annotations.Nullable;
+import org.stockcutting.length.Length;
+
+/** How a finished part comes out of rough wood. */
+public sealed interface Making {
+
+    /** Cut straight to its finished size. */
+    record AsCut() implements Making {}
+
+    /**
+     * Cut rough, then milled to size.
+     *
+     * @param profile name of the allowance profile
+     */
+    record Milled(String profile) implements Making {}
+
+    /**
+     * A panel glued up from staves lying side by side.
+     *
+     * @param minStave least jointed width of a stave
+     * @param maxStave greatest jointed width of a stave
+     * @param count number of staves, or null for the fewest that reach the width
+     * @param from where the staves of one panel may come from
+     */
+    record GlueUp(Length minStave, Length maxStave, @Nullable Integer count, StaveSource from) implements Making {}
+
+    /**
+     * A thick part glued from plies of equal thickness.
+     *
+     * @param plies how many, at least 2
+     */
+    record Lamination(int plies) implements Making {}
+
+    /** Where the staves of one panel come from. */
+    enum StaveSource {
+        ANY("any"),
+        ONE_BOARD("one-board"),
+        DIFFERENT_BOARDS("different-boards");
+
+        private final String word;
+
+        StaveSource(String word) {
+            this.word = word;
+        }
+
+        public String word() {
+            return word;
+        }
+    }
+}

@@ -1,0 +1,34 @@
+package org.stockcutting.part;
+
+import org.jspecify.annotations.Nullable;
+import org.stockcutting.length.Length;
+import org.stockcutting.material.Grain;
+import org.stockcutting.material.WoodClass;
+
+/**
+ * One line of the parts list.
+ *
+ * @param id unique name of the line
+ * @param quantity how many in one set, at least 1
+ * @param length finished length, along the part's own long direction as the maker means it
+ * @param section finished section
+ * @param material must equal the stock's material
+ * @param grain the grain axis asked for, or null for the default of the stock it is cut from
+ * @param woodClass how clear the wood must be
+ * @param spares extra pieces per job wanted from waste only; never demand, never cost
+ * @param making how it is made
+ * @param group name of the same-board group, or null
+ * @param note free text, printed only
+ */
+public record Part(
+        String id,
+        int quantity,
+        Length length,
+        Section section,
+        String material,
+        @Nullable Grain grain,
+        WoodClass woodClass,
+        int spares,
+        Making making,
+        @Nullable String group,
+        @Nullable String note) {}

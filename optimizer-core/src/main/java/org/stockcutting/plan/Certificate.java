@@ -1,0 +1,42 @@
+package org.stockcutting.plan;
+
+import java.math.BigInteger;
+import java.util.List;
+import org.apache.commons.math3.fraction.BigFraction;
+
+/**
+ * Dual values that prove the bound, one block for each independent component; the checker finds the rest itself.
+ *
+ * @param components by their first stock id
+ */
+public record Certificate(List<Component> components) {
+
+    public static final Certificate EMPTY = new Certificate(List.of());
+
+    public Certificate {
+        components = List.copyOf(components);
+    }
+
+    /**
+     * Weak duality for one component: for u at least 0 with no pattern of unlimited stock worth more than it costs, the sum of u times
+     * demand, less what limited stock could gain, is a bound.
+     *
+     * @param stock ids of the component's stock, sorted
+     * @param duals one value a part (for a glued-up panel: a value per nanometre of width), sorted by part; zeros left out
+     * @param bound the bound these duals prove, in atomic units, rounded up to the least amount that prices can form
+     */
+    public record Component(List<String> stock, List<Dual> duals, BigInteger bound) {
+        public Component {
+            stock = List.copyOf(stock);
+            duals = List.copyOf(duals);
+        }
+    }
+
+    /**
+     * Dual value of one part.
+     *
+     * @param part id of the part
+     * @param value worth of one piece (of one nanometre of panel width) in atomic units of the goal
+     */
+    public record Dual(String part, BigFraction value) {}
+}

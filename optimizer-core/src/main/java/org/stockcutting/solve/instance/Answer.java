@@ -1,0 +1,30 @@
+package org.stockcutting.solve.instance;
+
+import java.util.List;
+
+/**
+ * What an engine found for an instance.
+ *
+ * @param uses which patterns are cut how often; together they place at most every item's demand
+ * @param unplaced how many of each item type are missing
+ * @param duals a proposal for the certificate: worth of one piece of each item type in cost units, at least 0; the checker makes the
+ *     proof, so it need not be exact
+ * @param provedPlacement true if exact search showed that no more weight can be placed
+ * @param searchedBound least cost that exact search allows for the most weight placed, in cost units; {@link #NO_BOUND} if none
+ */
+public record Answer(
+        List<PatternUse> uses, int[] unplaced, double[] duals, boolean provedPlacement, long searchedBound) {
+
+    public static final long NO_BOUND = Long.MIN_VALUE;
+
+    public Answer {
+        uses = List.copyOf(uses);
+    }
+
+    /**
+     * @param stock index of the stock type
+     * @param copies how many boards, at least 1
+     * @param layout how each is cut
+     */
+    public record PatternUse(int stock, int copies, Region layout) {}
+}

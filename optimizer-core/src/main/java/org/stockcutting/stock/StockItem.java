@@ -1,0 +1,104 @@
+package org.stockcutting.stock;
+
+import java.util.List;
+import java.util.OptionalInt;
+import org.jspecify.annotations.Nullable;
+import org.stockcutting.length.Length;
+import org.stockcutting.material.Grain;
+import org.stockcutting.material.NominalSize;
+
+/**
+ * Anything parts can be cut from. Sizes are the measured or actual ones: they decide fit, never the bill.
+ *
+ * <p>x runs along the length from the raw start end, y across from the edge where 0 is; all positions are before trim.
+ */
+public sealed interface StockItem {
+
+    /** Unique over everything for sale and on hand. */
+    String id();
+
+    Form form();
+
+    /** The catalog row named by the entry, or null where it only has measured sizes. */
+    @Nullable NominalSize nominal();
+
+    Length length();
+
+    Length width();
+
+    Length thickness();
+
+    String material();
+
+    /** Axis of the grain; solid stock defaults to the length, a sheet without one has {@link Grain#ANY}. */
+    Grain grain();
+
+    /** The entry's own trim, or null where the shop's applies. */
+    @Nullable Trim ownTrim();
+
+    /** How many there are; empty means as many as wanted. */
+    OptionalInt copies();
+
+    /** Bad zones; always empty for stock for sale. */
+    List<Zone> zones();
+
+    /**
+     * A length or sheet that can be bought.
+     *
+     * @param available how many can be had, or null for as many as wanted
+     * @param price what it costs, or null only where the job's goal is not money
+     */
+    record ForSale(
+            String id,
+            Form form,
+            @Nullable NominalSize nominal,
+            Length length,
+            Length width,
+            Length thickness,
+            String material,
+            Grain grain,
+            @Nullable Trim ownTrim,
+            @Nullable Integer available,
+            @Nullable Price price)
+            implements StockItem {
+
+        @Override
+        public OptionalInt copies() {
+            return available == null ? OptionalInt.empty() : OptionalInt.of(available);
+        }
+
+        @Override
+        public List<Zone> zones() {
+            return List.of();
+        }
+    }
+
+    /**
+     * A board, sheet or offcut that is already owned: it costs nothing.
+     *
+     * @param quantity how many truly equal pieces, at least 1
+     */
+    record OnHand(
+            String id,
+            Form form,
+            @Nullable NominalSize nominal,
+            Length length,
+            Length width,
+            Length thickness,
+            String material,
+            Grain grain,
+            @Nullable Trim ownTrim,
+            int quantity,
+            List<Zone> zones)
+            implements StockItem {
+
+        public OnHand {
+            zones = List.copyOf(zones);
+        }
+
+        @Override
+        public OptionalInt copies() {
+            return OptionalInt.of(quantity);
+        }
+    }
+}
