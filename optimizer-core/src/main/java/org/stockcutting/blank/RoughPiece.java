@@ -44,5 +44,9 @@ public record RoughPiece(
      * @param width width, or null where the board is taken as it comes
      * @param thickness thickness, or null where the board is taken as it comes
      */
-    public record Stage(String name, Length length, @Nullable Length width, @Nullable Length thickness) {}
+    public record Stage(
+            String name,
+            Length length,
+            @Nullable Length width,
+            @Nullable Length thickness) {}
 }

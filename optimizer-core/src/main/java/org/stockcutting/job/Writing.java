@@ -13,4 +13,5 @@ import org.stockcutting.length.LengthUnit;
  * @param precision step that printed lengths are rounded to, or null to print them exactly; documents are always exact
  * @param currency currency of plain amounts
  */
-public record Writing(LengthUnit unit, char decimal, @Nullable Length precision, Currency currency) {}
+public record Writing(
+        LengthUnit unit, char decimal, @Nullable Length precision, Currency currency) {}

@@ -23,7 +23,8 @@ public record Length(long nanometres) implements Comparable<Length> {
      * @throws ArithmeticException if the amount is not a whole number of nanometres
      */
     public static Length of(BigDecimal amount, LengthUnit unit) {
-        return ofNanometres(amount.multiply(BigDecimal.valueOf(unit.nanometres())).longValueExact());
+        return ofNanometres(
+                amount.multiply(BigDecimal.valueOf(unit.nanometres())).longValueExact());
     }
 
     /** Shorthand for tests and embedding: {@code Length.inches("16.25")}. */

@@ -24,7 +24,8 @@ public sealed interface Making {
      * @param count number of staves, or null for the fewest that reach the width
      * @param from where the staves of one panel may come from
      */
-    record GlueUp(Length minStave, Length maxStave, @Nullable Integer count, StaveSource from) implements Making {}
+    record GlueUp(
+            Length minStave, Length maxStave, @Nullable Integer count, StaveSource from) implements Making {}
 
     /**
      * A thick part glued from plies of equal thickness.

@@ -14,4 +14,8 @@ import org.stockcutting.stock.Money;
  * @param boardFeet board feet of all of them by nominal sizes where there are, two decimals; null for sheets
  */
 public record BuyingLine(
-        String stock, int quantity, @Nullable Money price, @Nullable Money total, @Nullable BigDecimal boardFeet) {}
+        String stock,
+        int quantity,
+        @Nullable Money price,
+        @Nullable Money total,
+        @Nullable BigDecimal boardFeet) {}

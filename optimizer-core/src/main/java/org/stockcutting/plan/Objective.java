@@ -14,4 +14,8 @@ import org.stockcutting.job.Goal;
  * @param bound no plan can be below this: certified in exact arithmetic
  * @param searchedBound closed by exact search without a certificate; null when not better than {@code bound}
  */
-public record Objective(Goal goal, BigInteger value, BigInteger bound, @Nullable BigInteger searchedBound) {}
+public record Objective(
+        Goal goal,
+        BigInteger value,
+        BigInteger bound,
+        @Nullable BigInteger searchedBound) {}

@@ -13,7 +13,12 @@ import org.jspecify.annotations.Nullable;
  * @param remedy what would help, one sentence
  */
 public record Unplaced(
-        String part, int quantity, Reason reason, @Nullable String needs, @Nullable String limit, String remedy) {
+        String part,
+        int quantity,
+        Reason reason,
+        @Nullable String needs,
+        @Nullable String limit,
+        String remedy) {
 
     /** The closed set of reasons. */
     public enum Reason {

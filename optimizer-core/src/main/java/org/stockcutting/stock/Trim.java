@@ -13,7 +13,10 @@ import org.stockcutting.length.Length;
  * @param farEdge at the far edge
  */
 public record Trim(
-        @Nullable Length start, @Nullable Length end, @Nullable Length edge, @Nullable Length farEdge) {
+        @Nullable Length start,
+        @Nullable Length end,
+        @Nullable Length edge,
+        @Nullable Length farEdge) {
 
     public static final Trim NONE = new Trim(null, null, null, null);
 

@@ -60,6 +60,9 @@ public record Zone(
 
     /** True if a part of this class may contain the zone. Metal never may be inside a part. */
     public boolean isAcceptableFor(WoodClass woodClass) {
-        return !metal && severity.ordinal() < woodClass.ordinal();
+        if (metal || severity == Severity.UNUSABLE || woodClass == WoodClass.CLEAR) {
+            return false;
+        }
+        return severity == Severity.TIGHT_KNOT || woodClass == WoodClass.ANY;
     }
 }

@@ -13,15 +13,23 @@ import java.util.List;
  * @param searchedBound least cost that exact search allows for the most weight placed, in cost units; {@link #NO_BOUND} if none
  */
 public record Answer(
-        List<PatternUse> uses, int[] unplaced, double[] duals, boolean provedPlacement, long searchedBound) {
+        List<PatternUse> uses,
+        List<Integer> unplaced,
+        List<Double> duals,
+        boolean provedPlacement,
+        long searchedBound) {
 
     public static final long NO_BOUND = Long.MIN_VALUE;
 
     public Answer {
         uses = List.copyOf(uses);
+        unplaced = List.copyOf(unplaced);
+        duals = List.copyOf(duals);
     }
 
     /**
+     * One pattern and how often it is cut.
+     *
      * @param stock index of the stock type
      * @param copies how many boards, at least 1
      * @param layout how each is cut

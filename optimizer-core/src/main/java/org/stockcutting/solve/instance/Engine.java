@@ -19,6 +19,8 @@ public interface Engine {
         EngineListener NONE = (answer, cost) -> {};
 
         /**
+         * Takes a better answer.
+         *
          * @param answer the best answer so far
          * @param cost its cost
          */

@@ -79,7 +79,9 @@ public record Instance(
                     return false;
                 }
                 if (place.straight()) {
-                    long width = items.get(i).width() == 0 ? stock.width() : items.get(i).width();
+                    long width = items.get(i).width() == 0
+                            ? stock.width()
+                            : items.get(i).width();
                     least = Math.min(least, width);
                 }
             }
