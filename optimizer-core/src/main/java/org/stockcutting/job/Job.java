@@ -45,6 +45,11 @@ public record Job(
         return Math.multiplyExact(part.quantity(), sets);
     }
 
+    /** The same job, to be searched harder or less hard. */
+    public Job withEffort(Effort other) {
+        return new Job(name, writing, sets, shop, allowances, parts, forSale, onHand, goal, other);
+    }
+
     /** The profiles that a job has without defining them, in exact inches. */
     public static Map<String, AllowanceProfile> builtInAllowances() {
         return BuiltInAllowances.PROFILES;

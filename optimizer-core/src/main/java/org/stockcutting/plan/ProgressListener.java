@@ -7,5 +7,6 @@ public interface ProgressListener {
     /** Listens to nothing. */
     ProgressListener NONE = progress -> {};
 
+    /** Hears of one step; called from the searching thread, or from one of them. */
     void onProgress(Progress progress);
 }

@@ -1,0 +1,135 @@
+package org.stockcutting.blank;
+
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.stockcutting.blank.RoughPiece.Kind;
+import org.stockcutting.blank.RoughPiece.Stage;
+import org.stockcutting.job.AllowanceProfile;
+import org.stockcutting.job.Job;
+import org.stockcutting.length.Length;
+import org.stockcutting.part.Making;
+import org.stockcutting.part.Part;
+import org.stockcutting.part.Section;
+
+/**
+ * Finished part to blank to rough piece, by the job's allowance profiles. Milling adds to all three sizes; a part of a trade size is
+ * taken as it comes, so milling adds to its length alone. Panels and laminations first become a blank, then staves and plies.
+ */
+public final class BlankPlanner {
+
+    static final String FINISHED = "finished";
+    static final String BLANK = "blank";
+    static final String ROUGH = "rough";
+
+    private BlankPlanner() {}
+
+    /**
+     * The rough piece of every part, sorted by the part's id.
+     *
+     * @throws IllegalArgumentException if a part cannot be made as it says; a job that passed the review has no such part
+     */
+    public static List<RoughPiece> plan(Job job) {
+        return job.parts().stream()
+                .sorted(Comparator.comparing(Part::id))
+                .map(part -> roughPiece(job, part))
+                .toList();
+    }
+
+    private static RoughPiece roughPiece(Job job, Part part) {
+        Making making = part.making();
+        if (making instanceof Making.Milled milled) {
+            return whole(part, profile(job, part, milled.profile()));
+        }
+        if (making instanceof Making.GlueUp glueUp) {
+            return stave(job, part, glueUp);
+        }
+        if (making instanceof Making.Lamination lamination) {
+            return ply(job, part, lamination);
+        }
+        return whole(part, null);
+    }
+
+    private static RoughPiece whole(Part part, @Nullable AllowanceProfile profile) {
+        Length length = profile == null ? part.length() : part.length().plus(profile.length());
+        RoughSection section;
+        Stage finished;
+        Stage rough;
+        if (part.section() instanceof Section.Measured measured) {
+            Length width = profile == null ? measured.width() : measured.width().plus(profile.width());
+            Length thickness = profile == null
+                    ? measured.thickness()
+                    : measured.thickness().plus(profile.thickness());
+            section = new RoughSection.Sized(width, thickness, thickness.isMoreThan(measured.thickness()));
+            finished = new Stage(FINISHED, part.length(), measured.width(), measured.thickness());
+            rough = new Stage(ROUGH, length, width, thickness);
+        } else {
+            section = new RoughSection.AsItComes(((Section.Nominal) part.section()).name());
+            finished = new Stage(FINISHED, part.length(), null, null);
+            rough = new Stage(ROUGH, length, null, null);
+        }
+        return new RoughPiece(part, Kind.WHOLE, 1, length, section, null, List.of(finished, rough));
+    }
+
+    private static RoughPiece stave(Job job, Part part, Making.GlueUp glueUp) {
+        AllowanceProfile profile = profile(job, part, AllowanceProfile.GLUE_UP);
+        Section.Measured finished = measured(part);
+        Length length = part.length().plus(profile.length());
+        Length panelWidth = finished.width().plus(profile.width());
+        Length panelThickness = finished.thickness().plus(profile.thickness());
+        StaveWidths staves =
+                StaveWidths.of(part, glueUp, panelWidth, job.writing().unit());
+        Length width = staves.jointed().plus(profile.perStave());
+        Length thickness = panelThickness.plus(profile.staveThickness());
+        boolean planed = thickness.isMoreThan(finished.thickness());
+        return new RoughPiece(
+                part,
+                Kind.STAVE,
+                staves.count(),
+                length,
+                new RoughSection.Sized(width, thickness, planed),
+                staves.jointed(),
+                List.of(
+                        new Stage(FINISHED, part.length(), finished.width(), finished.thickness()),
+                        new Stage(BLANK, length, panelWidth, panelThickness),
+                        new Stage(ROUGH, length, width, thickness)));
+    }
+
+    private static RoughPiece ply(Job job, Part part, Making.Lamination lamination) {
+        AllowanceProfile profile = profile(job, part, AllowanceProfile.LAMINATION);
+        Section.Measured finished = measured(part);
+        Length length = part.length().plus(profile.length());
+        Length width = finished.width().plus(profile.width());
+        Length thickness = StaveWidths.ceilingShare(finished.thickness(), lamination.plies())
+                .plus(profile.perPly());
+        return new RoughPiece(
+                part,
+                Kind.PLY,
+                lamination.plies(),
+                length,
+                new RoughSection.Sized(width, thickness, profile.perPly().isPositive()),
+                null,
+                List.of(
+                        new Stage(FINISHED, part.length(), finished.width(), finished.thickness()),
+                        new Stage(BLANK, length, width, finished.thickness()),
+                        new Stage(ROUGH, length, width, thickness)));
+    }
+
+    private static Section.Measured measured(Part part) {
+        if (part.section() instanceof Section.Measured measured) {
+            return measured;
+        }
+        throw new IllegalArgumentException("part " + part.id()
+                + " is glued up, so it needs a width and a thickness, not a trade size taken as it comes");
+    }
+
+    private static AllowanceProfile profile(Job job, Part part, String name) {
+        AllowanceProfile profile = job.allowances().get(name);
+        if (profile == null) {
+            throw new IllegalArgumentException(
+                    "part " + part.id() + " uses the allowance \"" + name + "\", which the job does not define: it has "
+                            + job.allowances().keySet());
+        }
+        return profile;
+    }
+}

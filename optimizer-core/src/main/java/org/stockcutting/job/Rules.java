@@ -1,0 +1,27 @@
+package org.stockcutting.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.stockcutting.part.Part;
+
+/** The shop rules that the groups of a parts list stand for. */
+public final class Rules {
+
+    private Rules() {}
+
+    /** The job's rules, sorted by name, each with its parts sorted by id. */
+    public static List<Rule> of(Job job) {
+        SortedMap<String, List<String>> groups = new TreeMap<>();
+        for (Part part : job.parts()) {
+            if (part.group() != null) {
+                groups.computeIfAbsent(part.group(), name -> new ArrayList<>()).add(part.id());
+            }
+        }
+        List<Rule> rules = new ArrayList<>();
+        groups.forEach((name, parts) ->
+                rules.add(new Rule.SameBoard(name, parts.stream().sorted().toList())));
+        return List.copyOf(rules);
+    }
+}

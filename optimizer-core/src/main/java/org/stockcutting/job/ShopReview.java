@@ -1,0 +1,76 @@
+package org.stockcutting.job;
+
+import java.util.Map;
+import org.stockcutting.stock.Trim;
+
+/** Reviews the shop and its allowance profiles. */
+final class ShopReview {
+
+    private final Job job;
+    private final Findings findings;
+
+    ShopReview(Job job, Findings findings) {
+        this.job = job;
+        this.findings = findings;
+    }
+
+    void review() {
+        ShopRules shop = job.shop();
+        findings.notNegative("/shop/kerf/crosscut", shop.kerf().crosscut());
+        findings.notNegative("/shop/kerf/rip", shop.kerf().rip());
+        trim("/shop/boardTrim", shop.boardTrim(), findings);
+        trim("/shop/sheetTrim", shop.sheetTrim(), findings);
+        limits(shop.limits());
+        for (int i = 0; i < shop.keepOffcuts().size(); i++) {
+            KeepRule keep = shop.keepOffcuts().get(i);
+            findings.notNegative("/shop/keepOffcuts/" + i + "/length", keep.length());
+            findings.notNegative("/shop/keepOffcuts/" + i + "/width", keep.width());
+        }
+        findings.notNegative("/shop/thicknessTolerance", shop.thicknessTolerance());
+        findings.notNegative("/shop/maxPlaning", shop.maxPlaning());
+        findings.positive("/shop/carLength", shop.carLength());
+        job.allowances().forEach((name, profile) -> profile("/allowances/" + escaped(name), name, profile));
+    }
+
+    static void trim(String pointer, Trim trim, Findings findings) {
+        findings.notNegative(pointer + "/start", trim.start());
+        findings.notNegative(pointer + "/end", trim.end());
+        findings.notNegative(pointer + "/edge", trim.edge());
+        findings.notNegative(pointer + "/farEdge", trim.farEdge());
+    }
+
+    private void limits(SawLimits limits) {
+        String at = "/shop/limits";
+        findings.positive(at + "/ripCapacity", limits.ripCapacity());
+        findings.positive(at + "/longestRip", limits.longestRip());
+        findings.positive(at + "/crosscutCapacity", limits.crosscutCapacity());
+        findings.notNegative(at + "/minimumPiece", limits.minimumPiece());
+        findings.within(
+                at + "/stages",
+                limits.stages(),
+                1,
+                JobReview.MOST_PIECES,
+                got -> "The saws may cut in " + got
+                        + " directions in a row; give at least 1, or leave it out for no limit.");
+    }
+
+    private void profile(String pointer, String name, AllowanceProfile profile) {
+        findings.text(pointer, name, JobReview.LONGEST_PROFILE_NAME, false);
+        Map.of(
+                        "length", profile.length(),
+                        "width", profile.width(),
+                        "thickness", profile.thickness(),
+                        "perStave", profile.perStave(),
+                        "staveThickness", profile.staveThickness(),
+                        "perPly", profile.perPly())
+                .entrySet()
+                .stream()
+                .sorted(Map.Entry.comparingByKey())
+                .forEach(e -> findings.notNegative(pointer + "/" + e.getKey(), e.getValue()));
+    }
+
+    /** A name as one step of an RFC 6901 pointer. */
+    static String escaped(String name) {
+        return name.replace("~", "~0").replace("/", "~1");
+    }
+}

@@ -1,0 +1,152 @@
+package org.stockcutting.pattern.fit;
+
+import java.util.Objects;
+import java.util.TreeSet;
+import org.stockcutting.blank.RoughPiece;
+import org.stockcutting.blank.RoughSection;
+import org.stockcutting.job.ShopRules;
+import org.stockcutting.length.Length;
+import org.stockcutting.material.Grain;
+import org.stockcutting.stock.StockItem;
+import org.stockcutting.stock.Zone;
+
+/**
+ * Whether one rough piece can come from one piece of stock: material, section, length and width inside the trims, grain, clear wood.
+ * Saw limits and neighbours are not looked at here.
+ */
+public final class Fit {
+
+    private final ShopRules shop;
+
+    public Fit(ShopRules shop) {
+        this.shop = shop;
+    }
+
+    /** The ways a piece may lie. */
+    public record Ways(boolean straight, boolean turned) {
+        public static final Ways NONE = new Ways(false, false);
+
+        public boolean any() {
+            return straight || turned;
+        }
+    }
+
+    /** How the piece may lie on this stock, everything considered. */
+    public Ways ways(RoughPiece piece, StockItem stock) {
+        if (!materialFits(piece, stock) || !sectionFits(piece, stock) || isTooLongToBuy(stock)) {
+            return Ways.NONE;
+        }
+        Ways bySize = waysBySize(piece, stock);
+        Ways byGrain = waysByGrain(piece, stock);
+        boolean straight = bySize.straight() && byGrain.straight() && hasClearPlace(piece, stock, false);
+        boolean turned = bySize.turned() && byGrain.turned() && hasClearPlace(piece, stock, true);
+        return new Ways(straight, turned);
+    }
+
+    public boolean materialFits(RoughPiece piece, StockItem stock) {
+        return piece.part().material().equals(stock.material());
+    }
+
+    /** Trade size or thickness; width is a matter of size. */
+    public boolean sectionFits(RoughPiece piece, StockItem stock) {
+        if (piece.section() instanceof RoughSection.AsItComes asItComes) {
+            return stock.nominal() != null && Objects.equals(stock.nominal().name(), asItComes.nominal());
+        }
+        RoughSection.Sized sized = (RoughSection.Sized) piece.section();
+        Length difference = stock.thickness().minus(sized.thickness());
+        if (sized.planed()) {
+            return !difference.isNegative() && !difference.isMoreThan(shop.maxPlaning());
+        }
+        Length tolerance = shop.thicknessTolerance();
+        return !difference.isMoreThan(tolerance) && !difference.isLessThan(Length.ZERO.minus(tolerance));
+    }
+
+    /** Stock for sale that is longer than the car takes is not bought. */
+    public boolean isTooLongToBuy(StockItem stock) {
+        return shop.carLength() != null
+                && stock instanceof StockItem.ForSale
+                && stock.length().isMoreThan(shop.carLength());
+    }
+
+    /** The ways in which the piece is small enough for the usable area, grain left aside. */
+    public Ways waysBySize(RoughPiece piece, StockItem stock) {
+        UsableArea area = UsableArea.of(stock, shop);
+        Length width = widthOn(piece, area);
+        boolean straight = !piece.length().isMoreThan(area.length()) && !width.isMoreThan(area.width());
+        boolean turned = piece.section() instanceof RoughSection.Sized
+                && !piece.length().isMoreThan(area.width())
+                && !width.isMoreThan(area.length());
+        return new Ways(straight, turned);
+    }
+
+    /** The ways that the grain of part and stock allow. */
+    public Ways waysByGrain(RoughPiece piece, StockItem stock) {
+        Grain own = grainOf(piece, stock);
+        return new Ways(own.allowsStraight(stock.grain()), own.allowsTurned(stock.grain()));
+    }
+
+    /** A part that says nothing has its grain along its length wherever the stock has an axis. */
+    static Grain grainOf(RoughPiece piece, StockItem stock) {
+        Grain asked = piece.part().grain();
+        if (asked != null) {
+            return asked;
+        }
+        return stock.grain() == Grain.ANY ? Grain.ANY : Grain.LENGTH;
+    }
+
+    /** Rough width of the piece on this stock; stock taken as it comes gives its full usable width. */
+    public static Length widthOn(RoughPiece piece, UsableArea area) {
+        return piece.section() instanceof RoughSection.Sized sized ? sized.width() : area.width();
+    }
+
+    /** True if the piece alone can lie somewhere without a zone it does not take. */
+    public boolean hasClearPlace(RoughPiece piece, StockItem stock, boolean turned) {
+        if (stock.zones().isEmpty()) {
+            return true;
+        }
+        UsableArea area = UsableArea.of(stock, shop);
+        Length width = widthOn(piece, area);
+        Length dx = turned ? width : piece.length();
+        Length dy = turned ? piece.length() : width;
+        TreeSet<Length> xs = new TreeSet<>();
+        TreeSet<Length> ys = new TreeSet<>();
+        xs.add(area.x0());
+        ys.add(area.y0());
+        for (Zone zone : stock.zones()) {
+            xs.add(zone.to());
+            if (zone.toEdge() != null) {
+                ys.add(zone.toEdge());
+            }
+        }
+        for (Length x : xs) {
+            for (Length y : ys) {
+                if (isInside(area, x, y, dx, dy) && isClear(piece, stock, x, y, dx, dy)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static boolean isInside(UsableArea area, Length x, Length y, Length dx, Length dy) {
+        return !x.isLessThan(area.x0())
+                && !y.isLessThan(area.y0())
+                && !x.plus(dx).isMoreThan(area.x1())
+                && !y.plus(dy).isMoreThan(area.y1());
+    }
+
+    private static boolean isClear(RoughPiece piece, StockItem stock, Length x, Length y, Length dx, Length dy) {
+        for (Zone zone : stock.zones()) {
+            Length fromEdge = zone.fromEdge() == null ? Length.ZERO : zone.fromEdge();
+            Length toEdge = zone.toEdge() == null ? stock.width() : zone.toEdge();
+            boolean overlaps = zone.from().isLessThan(x.plus(dx))
+                    && x.isLessThan(zone.to())
+                    && fromEdge.isLessThan(y.plus(dy))
+                    && y.isLessThan(toEdge);
+            if (overlaps && !zone.isAcceptableFor(piece.part().woodClass())) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

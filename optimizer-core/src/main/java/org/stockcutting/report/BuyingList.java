@@ -1,0 +1,39 @@
+package org.stockcutting.report;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.stockcutting.plan.BuyingLine;
+import org.stockcutting.plan.Layout;
+import org.stockcutting.stock.Bill;
+import org.stockcutting.stock.Form;
+import org.stockcutting.stock.Money;
+import org.stockcutting.stock.StockItem;
+
+/** How many of which stock to buy: one line a stock id, sorted; what is on hand does not show. */
+final class BuyingList {
+
+    private BuyingList() {}
+
+    static List<BuyingLine> of(Lookup lookup, List<Layout> layouts) {
+        Map<String, Integer> quantities = new TreeMap<>();
+        for (Layout layout : layouts) {
+            if (lookup.stock(layout.stock()) instanceof StockItem.ForSale) {
+                quantities.merge(layout.stock(), layout.repeat(), Math::addExact);
+            }
+        }
+        return quantities.entrySet().stream()
+                .map(entry -> line((StockItem.ForSale) lookup.stock(entry.getKey()), entry.getValue()))
+                .toList();
+    }
+
+    private static BuyingLine line(StockItem.ForSale item, int quantity) {
+        Money price = item.price() == null ? null : Bill.price(item);
+        return new BuyingLine(
+                item.id(),
+                quantity,
+                price,
+                price == null ? null : price.times(quantity),
+                item.form() == Form.SHEET ? null : Bill.boardFeet(item, quantity));
+    }
+}

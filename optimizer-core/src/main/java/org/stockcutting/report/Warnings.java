@@ -1,0 +1,161 @@
+package org.stockcutting.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.stockcutting.blank.RoughSection;
+import org.stockcutting.length.Length;
+import org.stockcutting.length.LengthWriter;
+import org.stockcutting.pattern.PlacedPiece;
+import org.stockcutting.plan.Layout;
+import org.stockcutting.plan.Warning;
+import org.stockcutting.stock.Form;
+import org.stockcutting.stock.StockItem;
+import org.stockcutting.stock.Trim;
+
+/** What a maker should know about layouts that are valid all the same; at most one warning of a kind for each layout. */
+final class Warnings {
+
+    /** A part keeps an end of a board as it came. */
+    static final String RAW_END = "raw-end";
+    /** A part keeps an edge of a sheet as it came. */
+    static final String FACTORY_EDGE = "factory-edge";
+    /** The stock is thinner than the part asks, within the shop's tolerance. */
+    static final String THINNER = "thinner";
+    /** Small work at the saw. */
+    static final String SHORT_CUT = "short-cut";
+
+    /** Rules of thumb in workshop teaching: think twice about work shorter than 12 in, keep hands 3 in from the blade. */
+    private static final Length SHORT = Length.inches("12");
+
+    private static final Length NARROW = Length.inches("3");
+
+    private final Lookup lookup;
+    private final LengthWriter writer;
+    private final List<Warning> found = new ArrayList<>();
+
+    private Warnings(Lookup lookup) {
+        this.lookup = lookup;
+        this.writer = new LengthWriter(
+                lookup.job().writing().unit(), lookup.job().writing().decimal());
+    }
+
+    static List<Warning> of(Lookup lookup, List<Layout> layouts) {
+        Warnings warnings = new Warnings(lookup);
+        for (int i = 0; i < layouts.size(); i++) {
+            warnings.look("/layouts/" + i, layouts.get(i));
+        }
+        return warnings.found;
+    }
+
+    private void look(String pointer, Layout layout) {
+        rawSides(pointer, layout);
+        thinner(pointer, layout);
+        smallWork(pointer, layout);
+    }
+
+    private void rawSides(String pointer, Layout layout) {
+        StockItem stock = lookup.stock(layout.stock());
+        Trim trim = lookup.trim(stock);
+        boolean own = stock.ownTrim() != null;
+        boolean board = stock.form() == Form.BOARD;
+        List<String> sides = new ArrayList<>();
+        check(sides, "start", trim.start(), own, layout, piece -> piece.x().isZero());
+        check(
+                sides,
+                "far end",
+                trim.end(),
+                own,
+                layout,
+                piece -> piece.x().plus(piece.extentX()).equals(layout.length()));
+        if (!board) {
+            check(
+                    sides,
+                    "near edge",
+                    trim.edge(),
+                    own,
+                    layout,
+                    piece -> piece.y().isZero());
+            check(
+                    sides,
+                    "far edge",
+                    trim.farEdge(),
+                    own,
+                    layout,
+                    piece -> piece.y().plus(piece.extentY()).equals(layout.width()));
+        }
+        if (sides.isEmpty()) {
+            return;
+        }
+        String where = String.join(" and the ", sides);
+        String advice = " Give a trim to have it cut off, or a trim of 0 on this stock if it is good as it is.";
+        if (board) {
+            add(RAW_END, pointer, "A part keeps the raw end of " + layout.stock() + " (the " + where + ")." + advice);
+        } else {
+            add(
+                    FACTORY_EDGE,
+                    pointer,
+                    "A part keeps the factory edge of " + layout.stock() + " (the " + where + ")." + advice);
+        }
+    }
+
+    /** A side is sound only where the entry itself says 0; a trim of more keeps the pieces away from it. */
+    private static void check(
+            List<String> sides,
+            String side,
+            @Nullable Length trim,
+            boolean own,
+            Layout layout,
+            Predicate<PlacedPiece> touches) {
+        boolean unsaid = trim == null || (trim.isZero() && !own);
+        if (unsaid && layout.pieces().stream().anyMatch(touches)) {
+            sides.add(side);
+        }
+    }
+
+    private void thinner(String pointer, Layout layout) {
+        TreeSet<String> parts = new TreeSet<>();
+        for (PlacedPiece piece : layout.pieces()) {
+            if (lookup.rough(piece.part()).section() instanceof RoughSection.Sized sized
+                    && !sized.planed()
+                    && layout.thickness().isLessThan(sized.thickness())) {
+                parts.add(piece.part() + " asks for " + writer.withUnit(sized.thickness()));
+            }
+        }
+        if (!parts.isEmpty()) {
+            add(
+                    THINNER,
+                    pointer,
+                    layout.stock() + " is " + writer.withUnit(layout.thickness()) + " thick, thinner than "
+                            + parts.stream().collect(Collectors.joining(", "))
+                            + ": fit joints to the wood, not to the list.");
+        }
+    }
+
+    private void smallWork(String pointer, Layout layout) {
+        boolean small = layout.pieces().stream().anyMatch(piece -> isSmall(piece, layout));
+        if (small) {
+            add(
+                    SHORT_CUT,
+                    pointer,
+                    "Small work on " + layout.stock()
+                            + ": a piece is cut to under 12 in (305 mm) long or ripped to under 3 in (76 mm) "
+                            + "wide. Keep hands clear with a push stick or hold-down, or pick another way to cut it; your machine's "
+                            + "manual has the last word.");
+        }
+    }
+
+    private static boolean isSmall(PlacedPiece piece, Layout layout) {
+        boolean crosscut = piece.extentX().isLessThan(layout.length());
+        boolean ripped = piece.extentY().isLessThan(layout.width());
+        return (crosscut && piece.extentX().isLessThan(SHORT))
+                || (ripped && piece.extentY().isLessThan(NARROW));
+    }
+
+    private void add(String code, String pointer, String text) {
+        found.add(new Warning(code, pointer, text));
+    }
+}

@@ -1,0 +1,106 @@
+package org.stockcutting.stock;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.RoundingMode;
+import org.jspecify.annotations.Nullable;
+import org.stockcutting.length.Length;
+import org.stockcutting.length.LengthUnit;
+import org.stockcutting.material.NominalSize;
+
+/**
+ * What stock costs and how many board feet it has.
+ *
+ * <p>The bill follows the trade name: where an entry has a nominal size, thickness and width are the nominal ones, else the measured
+ * ones; the length is always the entry's own. A board foot is 144 cubic inches, and lumber under 1 in thick counts as 1 in (the usual
+ * rule of yards). The price of one piece is computed exactly and rounded half up to the minor unit once.
+ */
+public final class Bill {
+
+    private static final Length INCH = Length.inches("1");
+    private static final BigInteger BOARD_FOOT = cube(LengthUnit.INCH).multiply(BigInteger.valueOf(144));
+    private static final BigInteger THOUSAND = BigInteger.valueOf(1000);
+    private static final int BOARD_FEET_DECIMALS = 2;
+
+    private Bill() {}
+
+    /**
+     * The price of one piece.
+     *
+     * @throws IllegalArgumentException if the entry has no price
+     */
+    public static Money price(StockItem.ForSale item) {
+        Price price = item.price();
+        if (price == null) {
+            throw new IllegalArgumentException(
+                    "stock " + item.id() + " has no price: give it one, or choose a goal other than cost");
+        }
+        Quantity billed = quantity(item, price.per());
+        int decimals = price.currency().getDefaultFractionDigits();
+        BigDecimal exact = price.amount().multiply(new BigDecimal(billed.amount()));
+        return new Money(exact.divide(new BigDecimal(billed.unit()), decimals, RoundingMode.HALF_UP), price.currency());
+    }
+
+    /** Board feet of one piece, two decimals, half up. */
+    public static BigDecimal boardFeet(StockItem item) {
+        return boardFeet(item, 1);
+    }
+
+    /** Board feet of several equal pieces: the exact sum, rounded half up to two decimals once. */
+    public static BigDecimal boardFeet(StockItem item, int quantity) {
+        BigInteger all = boardVolume(item).multiply(BigInteger.valueOf(quantity));
+        return new BigDecimal(all).divide(new BigDecimal(BOARD_FOOT), BOARD_FEET_DECIMALS, RoundingMode.HALF_UP);
+    }
+
+    private static Quantity quantity(StockItem item, PriceUnit per) {
+        BigInteger length = nanometres(item.length());
+        BigInteger width = nanometres(billedWidth(item));
+        return switch (per) {
+            case PIECE -> new Quantity(BigInteger.ONE, BigInteger.ONE);
+            case FOOT -> new Quantity(length, unit(LengthUnit.FOOT));
+            case METRE -> new Quantity(length, unit(LengthUnit.METRE));
+            case BOARD_FOOT -> new Quantity(boardVolume(item), BOARD_FOOT);
+            case THOUSAND_BOARD_FEET -> new Quantity(boardVolume(item), BOARD_FOOT.multiply(THOUSAND));
+            case SQUARE_FOOT ->
+                new Quantity(length.multiply(width), unit(LengthUnit.FOOT).pow(2));
+            case SQUARE_METRE ->
+                new Quantity(length.multiply(width), unit(LengthUnit.METRE).pow(2));
+            case CUBIC_METRE ->
+                new Quantity(
+                        length.multiply(width).multiply(nanometres(billedThickness(item))), cube(LengthUnit.METRE));
+        };
+    }
+
+    private static BigInteger boardVolume(StockItem item) {
+        return nanometres(item.length())
+                .multiply(nanometres(billedWidth(item)))
+                .multiply(nanometres(billedThickness(item).max(INCH)));
+    }
+
+    private static Length billedThickness(StockItem item) {
+        NominalSize nominal = item.nominal();
+        return nominal == null ? item.thickness() : nominal.nominalThickness();
+    }
+
+    /** Quarters such as 4/4 name no width: random widths are tallied as measured. */
+    private static Length billedWidth(StockItem item) {
+        NominalSize nominal = item.nominal();
+        @Nullable Length named = nominal == null ? null : nominal.nominalWidth();
+        return named == null ? item.width() : named;
+    }
+
+    private static BigInteger nanometres(Length length) {
+        return BigInteger.valueOf(length.nanometres());
+    }
+
+    private static BigInteger unit(LengthUnit unit) {
+        return BigInteger.valueOf(unit.nanometres());
+    }
+
+    private static BigInteger cube(LengthUnit unit) {
+        return unit(unit).pow(3);
+    }
+
+    /** How much is billed, as an exact quotient. */
+    private record Quantity(BigInteger amount, BigInteger unit) {}
+}
