@@ -1,0 +1,212 @@
+package org.stockcutting.io;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.stockcutting.job.Job;
+import org.stockcutting.length.Length;
+import org.stockcutting.length.LengthWriter;
+import org.stockcutting.part.Making;
+import org.stockcutting.part.Part;
+import org.stockcutting.part.Section;
+import org.stockcutting.plan.BuyingLine;
+import org.stockcutting.plan.CuttingPlan;
+import org.stockcutting.plan.SequenceStep;
+import org.stockcutting.stock.Price;
+import org.stockcutting.stock.StockItem;
+import org.stockcutting.stock.Trim;
+
+/**
+ * Writes tables (RFC 4180, commas, CRLF) with exact lengths: parts and stock so that {@link CsvJobReader} reads the same, offcuts as a
+ * table of boards for the next job, the buying list and the cut sequence. Columns that no row fills are left out. Text that a spreadsheet could take for
+ * a formula gets an apostrophe in front, which the reader takes off.
+ */
+public final class CsvTables {
+
+    private CsvTables() {}
+
+    /** The parts list. */
+    public static String parts(Job job) {
+        LengthWriter lengths = lengths(job);
+        return new Columns<Part>()
+                .text("id", Part::id)
+                .plain("quantity", p -> p.quantity())
+                .plain("length", p -> lengths.exact(p.length()))
+                .plain("width", p -> measured(p, lengths, Section.Measured::width))
+                .plain("thickness", p -> measured(p, lengths, Section.Measured::thickness))
+                .text("nominal", p -> p.section() instanceof Section.Nominal n ? n.name() : null)
+                .text("material", Part::material)
+                .plain("grain", p -> p.grain() == null ? null : p.grain().word())
+                .plain("class", p -> p.woodClass().word())
+                .plain("spares", p -> p.spares() == 0 ? null : p.spares())
+                .text("allowance", p -> p.making() instanceof Making.Milled m ? m.profile() : null)
+                .plain("make", CsvTables::make)
+                .plain("make.plies", p -> p.making() instanceof Making.Lamination l ? l.plies() : null)
+                .plain("make.staves.min", p -> glueUp(p, g -> lengths.exact(g.minStave())))
+                .plain("make.staves.max", p -> glueUp(p, g -> lengths.exact(g.maxStave())))
+                .plain("make.staves.count", p -> glueUp(p, Making.GlueUp::count))
+                .plain("make.staves.from", p -> glueUp(p, g -> g.from().word()))
+                .text("group", Part::group)
+                .text("note", Part::note)
+                .write(job.parts());
+    }
+
+    /** Everything for sale, then everything on hand, told apart by the column {@code onHand}. */
+    public static String stock(Job job) {
+        char decimal = job.writing().decimal();
+        List<? extends StockItem> all =
+                Stream.concat(job.forSale().stream(), job.onHand().stream()).toList();
+        return items(new Columns<StockItem>().text("id", StockItem::id).plain("onHand", CsvTables::yesOrNo), job)
+                .plain("price", s -> price(s, p -> Amounts.text(p.amount(), decimal)))
+                .plain("per", s -> price(s, p -> p.per().word()))
+                .plain("currency", s -> price(s, p -> p.currency().getCurrencyCode()))
+                .plain("available", s -> s instanceof StockItem.ForSale sale ? sale.available() : null)
+                .write(all);
+    }
+
+    /** Kept offcuts as a table of boards, ready to be on hand in the next job. */
+    public static String offcuts(Job job, CuttingPlan plan) {
+        return items(new Columns<StockItem>().text("id", StockItem::id), job)
+                .write(plan.derived().offcuts());
+    }
+
+    /** The buying list with its prices. */
+    public static String buyingList(Job job, CuttingPlan plan) {
+        String currency = job.writing().currency().getCurrencyCode();
+        return new Columns<BuyingLine>()
+                .text("stock", BuyingLine::stock)
+                .plain("quantity", b -> b.quantity())
+                .plain(
+                        "price",
+                        b -> b.price() == null ? null : b.price().amount().toPlainString())
+                .plain(
+                        "total",
+                        b -> b.total() == null ? null : b.total().amount().toPlainString())
+                .plain("currency", b -> b.price() == null ? null : currency)
+                .plain(
+                        "boardFeet",
+                        b -> b.boardFeet() == null ? null : b.boardFeet().toPlainString())
+                .write(plan.derived().buyingList());
+    }
+
+    /** The cut sequence, step by step; {@code setUp} names the machine and {@code stop} the position that a step is made at. */
+    public static String cutSequence(Job job, CuttingPlan plan) {
+        LengthWriter lengths = lengths(job);
+        return new Columns<SequenceStep>()
+                .plain("step", SequenceStep::step)
+                .plain("kind", SequenceStep::kind)
+                .plain("setUp", s -> s.setUp() == null ? null : s.setUp().machine())
+                .plain(
+                        "stop",
+                        s -> s.setUp() == null ? null : lengths.exact(s.setUp().stop()))
+                .text("board", SequenceStep::board)
+                .plain("reading", s -> lengths.exact(s.reading()))
+                .text("part", SequenceStep::part)
+                .plain("number", SequenceStep::number)
+                .text("caution", SequenceStep::caution)
+                .write(plan.derived().cutSequence());
+    }
+
+    private static Columns<StockItem> items(Columns<StockItem> columns, Job job) {
+        LengthWriter lengths = lengths(job);
+        return columns.plain("form", s -> s.form().word())
+                .text("nominal", s -> s.nominal() == null ? null : s.nominal().name())
+                .plain("length", s -> lengths.exact(s.length()))
+                .plain("width", s -> lengths.exact(s.width()))
+                .plain("thickness", s -> lengths.exact(s.thickness()))
+                .text("material", StockItem::material)
+                .plain("grain", s -> s.grain().word())
+                .plain("quantity", s -> s instanceof StockItem.OnHand hand ? hand.quantity() : null)
+                .plain("trim.start", s -> start(s, lengths))
+                .plain("trim.end", s -> trim(s, lengths, Trim::end))
+                .plain("trim.edge", s -> trim(s, lengths, Trim::edge))
+                .plain("trim.farEdge", s -> trim(s, lengths, Trim::farEdge))
+                .plain("zones", s -> s.zones().isEmpty() ? null : ZoneText.write(s.zones(), lengths));
+    }
+
+    private static LengthWriter lengths(Job job) {
+        return new LengthWriter(job.writing().unit(), job.writing().decimal());
+    }
+
+    private static String yesOrNo(StockItem item) {
+        return item instanceof StockItem.OnHand ? "yes" : "no";
+    }
+
+    private static @Nullable String measured(Part part, LengthWriter lengths, Function<Section.Measured, Length> side) {
+        return part.section() instanceof Section.Measured m ? lengths.exact(side.apply(m)) : null;
+    }
+
+    private static @Nullable String make(Part part) {
+        if (part.making() instanceof Making.GlueUp) {
+            return Fields.GLUE_UP;
+        }
+        return part.making() instanceof Making.Lamination ? Fields.LAMINATION : null;
+    }
+
+    private static @Nullable Object glueUp(Part part, Function<Making.GlueUp, @Nullable Object> value) {
+        return part.making() instanceof Making.GlueUp glueUp ? value.apply(glueUp) : null;
+    }
+
+    private static @Nullable String price(StockItem item, Function<Price, String> value) {
+        return item instanceof StockItem.ForSale sale && sale.price() != null ? value.apply(sale.price()) : null;
+    }
+
+    /** An own trim of which nothing is said is still not the shop's: a zero keeps the two apart. */
+    private static @Nullable String start(StockItem item, LengthWriter lengths) {
+        return Trim.NONE.equals(item.ownTrim()) ? "0" : trim(item, lengths, Trim::start);
+    }
+
+    private static @Nullable String trim(StockItem item, LengthWriter lengths, Function<Trim, @Nullable Length> edge) {
+        Trim trim = item.ownTrim();
+        Length length = trim == null ? null : edge.apply(trim);
+        return length == null ? null : lengths.exact(length);
+    }
+
+    /** Columns of a table, in order. */
+    private static final class Columns<T> {
+        /** Written even where empty: a table without them would not be one. */
+        private static final Set<String> ALWAYS = Set.of("id", "stock", "quantity", "length", "step");
+
+        private final Map<String, Function<T, @Nullable Object>> columns = new LinkedHashMap<>();
+
+        /** A column of text that someone wrote: guarded against being taken for a formula. */
+        Columns<T> text(String name, Function<T, @Nullable String> value) {
+            columns.put(name, item -> {
+                String text = value.apply(item);
+                return text == null ? null : CsvText.guarded(text);
+            });
+            return this;
+        }
+
+        /** A column of numbers, lengths or words of our own. */
+        Columns<T> plain(String name, Function<T, @Nullable Object> value) {
+            columns.put(name, value);
+            return this;
+        }
+
+        String write(List<? extends T> items) {
+            List<String> header = new ArrayList<>();
+            columns.forEach((name, value) -> {
+                if (ALWAYS.contains(name) || items.stream().anyMatch(item -> value.apply(item) != null)) {
+                    header.add(name);
+                }
+            });
+            List<List<String>> rows = new ArrayList<>();
+            for (T item : items) {
+                List<String> row = new ArrayList<>();
+                for (String name : header) {
+                    Function<T, @Nullable Object> value = columns.get(name);
+                    Object cell = value == null ? null : value.apply(item);
+                    row.add(cell == null ? "" : cell.toString());
+                }
+                rows.add(row);
+            }
+            return CsvText.write(header, rows);
+        }
+    }
+}

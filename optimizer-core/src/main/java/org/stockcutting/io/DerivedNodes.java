@@ -1,0 +1,93 @@
+package org.stockcutting.io;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import org.stockcutting.job.Job;
+import org.stockcutting.length.LengthWriter;
+import org.stockcutting.length.VolumeWriter;
+import org.stockcutting.plan.BuyingLine;
+import org.stockcutting.plan.Derived;
+import org.stockcutting.plan.SequenceStep;
+import org.stockcutting.plan.Warning;
+import org.stockcutting.plan.YieldFigures;
+
+/** What follows from a plan, as it stands in documents. */
+final class DerivedNodes {
+
+    private final LengthWriter lengths;
+    private final VolumeWriter volumes;
+    private final StockNodes stock;
+
+    DerivedNodes(Job job, LengthWriter lengths) {
+        this.lengths = lengths;
+        this.volumes = new VolumeWriter(job.writing().unit());
+        this.stock = new StockNodes(lengths, job.writing().decimal());
+    }
+
+    void put(ObjectNode doc, Derived derived) {
+        doc.set("buyingList", buyingList(derived.buyingList()));
+        ArrayNode offcuts = doc.putArray("offcuts");
+        derived.offcuts().forEach(offcut -> offcuts.add(stock.offcut(offcut)));
+        ArrayNode steps = doc.putArray("cutSequence");
+        derived.cutSequence().forEach(step -> steps.add(step(step)));
+        doc.put("setUps", derived.setUps());
+        doc.set("yield", figures(derived.yield()));
+        doc.set("warnings", warnings(derived.warnings()));
+    }
+
+    static ArrayNode buyingList(List<BuyingLine> lines) {
+        ArrayNode list = JsonOutput.list();
+        for (BuyingLine line : lines) {
+            ObjectNode node = list.addObject().put("stock", line.stock()).put("quantity", line.quantity());
+            if (line.price() != null) {
+                node.put("price", line.price().amount().toPlainString());
+            }
+            if (line.total() != null) {
+                node.put("total", line.total().amount().toPlainString());
+            }
+            if (line.boardFeet() != null) {
+                node.put("boardFeet", line.boardFeet().toPlainString());
+            }
+        }
+        return list;
+    }
+
+    static ArrayNode warnings(List<Warning> warnings) {
+        ArrayNode list = JsonOutput.list();
+        for (Warning w : warnings) {
+            list.addObject().put("code", w.code()).put("pointer", w.pointer()).put("text", w.text());
+        }
+        return list;
+    }
+
+    private ObjectNode step(SequenceStep step) {
+        ObjectNode node = JsonOutput.object().put("step", step.step()).put("kind", step.kind());
+        if (step.setUp() != null) {
+            ObjectNode setUp =
+                    node.putObject("setUp").put("machine", step.setUp().machine());
+            JobWriter.put(setUp, "stop", step.setUp().stop(), lengths);
+        }
+        node.put("board", step.board());
+        JobWriter.put(node, "reading", step.reading(), lengths);
+        PlanWriter.putText(node, "part", step.part());
+        if (step.number() != null) {
+            node.put("number", step.number());
+        }
+        PlanWriter.putText(node, "caution", step.caution());
+        return node;
+    }
+
+    private ObjectNode figures(YieldFigures yield) {
+        return JsonOutput.object()
+                .put("used", volumes.exact(yield.used()))
+                .put("parts", volumes.exact(yield.parts()))
+                .put("allowance", volumes.exact(yield.allowance()))
+                .put("kerf", volumes.exact(yield.kerf()))
+                .put("trim", volumes.exact(yield.trim()))
+                .put("zones", volumes.exact(yield.zones()))
+                .put("offcutsKept", volumes.exact(yield.offcutsKept()))
+                .put("waste", volumes.exact(yield.waste()))
+                .put("ratio", yield.ratio().toPlainString());
+    }
+}

@@ -1,0 +1,159 @@
+package org.stockcutting.io;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.stockcutting.job.FaultCode;
+import org.stockcutting.job.Goal;
+import org.stockcutting.job.Job;
+import org.stockcutting.length.LengthFormatException;
+import org.stockcutting.length.Volume;
+import org.stockcutting.material.NominalCatalog;
+import org.stockcutting.material.NominalSize;
+import org.stockcutting.plan.BuyingLine;
+import org.stockcutting.plan.Derived;
+import org.stockcutting.plan.SequenceStep;
+import org.stockcutting.plan.Warning;
+import org.stockcutting.plan.YieldFigures;
+import org.stockcutting.stock.Money;
+import org.stockcutting.stock.StockItem;
+
+/** Reads what a plan document says that follows from its layouts. */
+final class DerivedReader {
+
+    private final Job job;
+    private final Reading reading;
+
+    DerivedReader(Job job, Reading reading) {
+        this.job = job;
+        this.reading = reading;
+    }
+
+    Derived read(DocObject doc) {
+        return new Derived(
+                buyingList(doc),
+                offcuts(doc),
+                steps(doc),
+                Or.of(doc.integer("setUps"), 0),
+                figures(doc.object("yield")),
+                warnings(doc));
+    }
+
+    private List<BuyingLine> buyingList(DocObject doc) {
+        List<BuyingLine> lines = new ArrayList<>();
+        for (DocObject node : doc.objects("buyingList")) {
+            if (node != null) {
+                lines.add(new BuyingLine(
+                        Or.of(node.text("stock"), Or.NAME),
+                        Or.of(node.integer("quantity"), 0),
+                        money(node, "price"),
+                        money(node, "total"),
+                        node.parsed("boardFeet", FaultCode.NOT_AN_AMOUNT, GoalText::decimal)));
+            }
+        }
+        return lines;
+    }
+
+    private @Nullable Money money(DocObject node, String name) {
+        BigInteger minor = node.parsed(name, FaultCode.NOT_AN_AMOUNT, new GoalText(job, Goal.COST)::readMoney);
+        if (minor == null) {
+            return null;
+        }
+        int digits = job.writing().currency().getDefaultFractionDigits();
+        return new Money(new BigDecimal(minor, digits), job.writing().currency());
+    }
+
+    /** Offcuts are entries on hand; a trade size means what it means in the job, else what the catalog says. */
+    private List<StockItem.OnHand> offcuts(DocObject doc) {
+        Map<String, NominalSize> sizes = new TreeMap<>();
+        NominalCatalog standard = NominalCatalog.standard();
+        standard.names().forEach(name -> standard.find(name).ifPresent(size -> sizes.put(name, size)));
+        Stream.concat(job.forSale().stream(), job.onHand().stream()).forEach(item -> {
+            NominalSize nominal = item.nominal();
+            if (nominal != null) {
+                sizes.put(nominal.name(), nominal);
+            }
+        });
+        StockReader reader = new StockReader(
+                reading,
+                new NominalCatalog(sizes.values()),
+                Or.NAME,
+                job.writing().currency());
+        List<StockItem.OnHand> offcuts = new ArrayList<>();
+        for (DocObject node : doc.objects("offcuts")) {
+            if (node != null) {
+                offcuts.add(reader.onHand(node, offcuts.size()));
+            }
+        }
+        return offcuts;
+    }
+
+    private static List<SequenceStep> steps(DocObject doc) {
+        List<SequenceStep> steps = new ArrayList<>();
+        for (DocObject node : doc.objects("cutSequence")) {
+            if (node != null) {
+                steps.add(new SequenceStep(
+                        Or.of(node.integer("step"), 0),
+                        Or.of(node.word("kind"), Or.NAME),
+                        setUp(node.object("setUp")),
+                        Or.of(node.text("board"), Or.NAME),
+                        Or.zero(node.length("reading")),
+                        node.text("part"),
+                        node.integer("number"),
+                        node.text("caution")));
+            }
+        }
+        return steps;
+    }
+
+    private static SequenceStep.@Nullable SetUp setUp(@Nullable DocObject node) {
+        return node == null
+                ? null
+                : new SequenceStep.SetUp(Or.of(node.word("machine"), Or.NAME), Or.zero(node.length("stop")));
+    }
+
+    private YieldFigures figures(@Nullable DocObject node) {
+        BigDecimal ratio = node == null ? null : node.parsed("ratio", FaultCode.NOT_AN_AMOUNT, GoalText::decimal);
+        return new YieldFigures(
+                volume(node, "used"),
+                volume(node, "parts"),
+                volume(node, "allowance"),
+                volume(node, "kerf"),
+                volume(node, "trim"),
+                volume(node, "zones"),
+                volume(node, "offcutsKept"),
+                volume(node, "waste"),
+                Or.of(ratio, BigDecimal.ZERO));
+    }
+
+    private Volume volume(@Nullable DocObject node, String name) {
+        Volume volume = node == null ? null : node.parsed(name, FaultCode.NOT_A_VOLUME, this::volume);
+        return Or.of(volume, Volume.ZERO);
+    }
+
+    private @Nullable Volume volume(String text) {
+        try {
+            return reading.volumes().read(text);
+        } catch (LengthFormatException e) {
+            return null;
+        }
+    }
+
+    private static List<Warning> warnings(DocObject doc) {
+        List<Warning> warnings = new ArrayList<>();
+        for (DocObject node : doc.objects("warnings")) {
+            if (node != null) {
+                warnings.add(new Warning(
+                        Or.of(node.text("code"), Or.NAME),
+                        Or.of(node.text("pointer"), Or.NAME),
+                        Or.of(node.text("text"), Or.NAME)));
+            }
+        }
+        return warnings;
+    }
+}

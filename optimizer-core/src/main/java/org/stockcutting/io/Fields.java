@@ -1,0 +1,240 @@
+package org.stockcutting.io;
+
+import static org.stockcutting.io.FieldType.AMOUNT;
+import static org.stockcutting.io.FieldType.INTEGER;
+import static org.stockcutting.io.FieldType.LENGTH;
+import static org.stockcutting.io.FieldType.LIST;
+import static org.stockcutting.io.FieldType.OBJECT;
+import static org.stockcutting.io.FieldType.TEXT;
+import static org.stockcutting.io.FieldType.TRIM;
+
+import java.util.List;
+import org.stockcutting.job.Goal;
+import org.stockcutting.job.SawLimits;
+import org.stockcutting.length.LengthUnit;
+import org.stockcutting.material.Grain;
+import org.stockcutting.material.WoodClass;
+import org.stockcutting.part.Making;
+import org.stockcutting.stock.Form;
+import org.stockcutting.stock.PriceUnit;
+import org.stockcutting.stock.Zone;
+
+/**
+ * Every field of a job document, once. The reader knows exactly these; the schema, the service's description and the CSV headers are held
+ * against this table.
+ */
+public final class Fields {
+
+    /** The word for glue-ups in {@code make.as}. */
+    static final String GLUE_UP = "glue-up";
+    /** The word for laminations in {@code make.as}. */
+    static final String LAMINATION = "lamination";
+    /** The only kind of zone that is treated apart. */
+    static final String METAL = "metal";
+    /** The only group rule of this version. */
+    static final String SAME_BOARD = "same-board";
+
+    private static final List<String> FORMS = Words.of(Form.values(), Form::word);
+    private static final List<String> GRAINS = Words.of(Grain.values(), Grain::word);
+
+    /** Fields of a job document. */
+    public static final FieldTable JOB = FieldTable.of()
+            .with(Fields::job)
+            .with(Fields::shop)
+            .with(Fields::allowances)
+            .with(Fields::parts)
+            .with(Fields::forSale)
+            .with(Fields::onHand)
+            .with(Fields::effort)
+            .build();
+
+    private Fields() {}
+
+    private static FieldTable.Builder job(FieldTable.Builder t) {
+        return t.in("")
+                .or("format", INTEGER, "1", "version of the document's form")
+                .or("name", TEXT, "job", "name of the job, printed")
+                .orWord("unit", "in", Words.of(LengthUnit.values(), LengthUnit::symbol), "unit of plain numbers")
+                .orWord("decimal", ".", List.of(".", ","), "decimal mark of lengths and amounts in text")
+                .may("precision", LENGTH, "step that printed lengths are rounded to; absent prints them exactly")
+                .may("currency", TEXT, "ISO 4217 code of all prices; USD for inches and feet, else EUR")
+                .or("material", TEXT, "wood", "material of parts and stock that name none")
+                .or("sets", INTEGER, "1", "how many times the parts list is made")
+                .may("shop", OBJECT, "saws, trims, what is kept")
+                .may("allowances", OBJECT, "allowance profiles by name")
+                .needs("parts", LIST, "parts list")
+                .may("stock", LIST, "what can be bought")
+                .may("onHand", LIST, "what is owned")
+                .mayWord(
+                        "goal",
+                        Words.of(Goal.values(), Goal::word),
+                        "what is least; cost where anything has a price, else waste")
+                .may("effort", OBJECT, "how hard to search")
+                .later("zoneMargin", "distance kept from bad zones")
+                .later("breakdown", "first cuts oversize with another saw")
+                .later("machines", "jointer and planer widths and least lengths")
+                .later("tally", "how the yard rounds measured boards")
+                .later("setUpPrice", "what one set-up is worth")
+                .later("tax", "tax on what is bought")
+                .later("delivery", "price of delivery")
+                .later("yardCuts", "cuts made by the yard")
+                .later("compare", "named subsets of stock")
+                .later("wood", "knots to be expected");
+    }
+
+    private static FieldTable.Builder shop(FieldTable.Builder t) {
+        return t.in("/shop")
+                .may("kerf", OBJECT, "what each saw removes")
+                .may("boardTrim", TRIM, "what is removed from raw ends and edges of boards")
+                .may("sheetTrim", TRIM, "what is removed from the edges of sheets")
+                .may("limits", OBJECT, "what the saws can do")
+                .may("keepOffcuts", LIST, "least sizes of offcuts worth keeping")
+                .or("thicknessTolerance", LENGTH, "1/16 in", "greatest difference of thickness where nothing is planed")
+                .or("maxPlaning", LENGTH, "1/2 in", "most that is planed off beyond the rough thickness")
+                .may("carLength", LENGTH, "longest stock that may be bought")
+                .in("/shop/kerf")
+                .or("crosscut", LENGTH, "1/8 in", "kerf of cuts across")
+                .or("rip", LENGTH, "1/8 in", "kerf of cuts along")
+                .with(b -> trim(b, "/shop/boardTrim"))
+                .with(b -> trim(b, "/shop/sheetTrim"))
+                .in("/shop/limits")
+                .may("ripCapacity", LENGTH, "greatest distance from fence to blade")
+                .may("longestRip", LENGTH, "longest piece that can be ripped")
+                .may("crosscutCapacity", LENGTH, "widest piece that can be crosscut")
+                .may("stages", INTEGER, "most changes of direction on a path of cuts")
+                .orWord(
+                        "firstCut",
+                        "any",
+                        Words.of(SawLimits.FirstCut.values(), SawLimits.FirstCut::word),
+                        "direction of the first cut")
+                .may("minimumPiece", LENGTH, "every cut is made on a piece at least this long")
+                .in("/shop/keepOffcuts/*")
+                .orWord("form", "board", FORMS, "form of the stock it comes from")
+                .needs("length", LENGTH, "least length")
+                .or("width", LENGTH, "0", "least width");
+    }
+
+    private static FieldTable.Builder allowances(FieldTable.Builder t) {
+        return t.in("/allowances")
+                .may("*", OBJECT, "one profile under its name")
+                .in("/allowances/*")
+                .or("length", LENGTH, "0", "added to the length")
+                .or("width", LENGTH, "0", "added to the width")
+                .or("thickness", LENGTH, "0", "added to the thickness")
+                .or("perStave", LENGTH, "0", "added to the width of each stave of a glue-up")
+                .or("staveThickness", LENGTH, "0", "added to the thickness of the staves of a glue-up")
+                .or("perPly", LENGTH, "0", "added to the thickness of each ply of a lamination");
+    }
+
+    private static FieldTable.Builder parts(FieldTable.Builder t) {
+        return t.in("/parts/*")
+                .may("id", TEXT, "unique name; A, B, C... where absent")
+                .or("quantity", INTEGER, "1", "how many in one set")
+                .needs("length", LENGTH, "finished length")
+                .may("width", LENGTH, "finished width; needs thickness too")
+                .may("thickness", LENGTH, "finished thickness; needs width too")
+                .may("nominal", TEXT, "trade size taken as it comes, instead of width and thickness")
+                .may("material", TEXT, "material; the job's where absent")
+                .mayWord("grain", GRAINS, "grain axis; the length where the stock has an axis")
+                .may("allowance", TEXT, "allowance profile; absent cuts to finished size")
+                .may("make", OBJECT, "glued up or laminated")
+                .may("group", OBJECT, "group with a rule")
+                .orWord("class", "clear", Words.of(WoodClass.values(), WoodClass::word), "how clear the wood must be")
+                .or("spares", INTEGER, "0", "extra pieces from waste, for the whole job")
+                .may("note", TEXT, "printed only")
+                .later("tolerance", "how much smaller is acceptable")
+                .later("grades", "acceptable grades")
+                .later("edging", "thickness of edging on each side")
+                .later("ends", "angles of the ends")
+                .later("taper", "tapered part")
+                .later("marks", "marks on the part")
+                .later("cutFrom", "the maker's own choice of stock")
+                .later("fit", "cut to fit after assembly")
+                .in("/parts/*/make")
+                .needsWord("as", List.of(GLUE_UP, LAMINATION), "how it is made")
+                .may("staves", OBJECT, "staves of a glue-up")
+                .may("plies", INTEGER, "number of plies of a lamination, at least 2")
+                .in("/parts/*/make/staves")
+                .needs("min", LENGTH, "least jointed width")
+                .needs("max", LENGTH, "greatest jointed width")
+                .may("count", INTEGER, "number of staves; the fewest where absent")
+                .orWord(
+                        "from",
+                        "any",
+                        Words.of(Making.StaveSource.values(), Making.StaveSource::word),
+                        "where the staves of one panel come from")
+                .in("/parts/*/group")
+                .needs("name", TEXT, "name of the group")
+                .orWord("rule", SAME_BOARD, List.of(SAME_BOARD), "what the group asks for")
+                .laterWords("pairs", "sequence");
+    }
+
+    private static FieldTable.Builder forSale(FieldTable.Builder t) {
+        return stock(t, "/stock/*")
+                .may("price", OBJECT, "what it costs")
+                .may("available", INTEGER, "how many can be had; absent is as many as wanted")
+                .later("pack", "sold in packs")
+                .later("priceBreaks", "lower prices for more")
+                .in("/stock/*/price")
+                .needs("amount", AMOUNT, "the asking price")
+                .orWord("per", "piece", Words.of(PriceUnit.values(), PriceUnit::word), "what the amount is for")
+                .may("currency", TEXT, "the job's where absent")
+                .with(b -> trim(b, "/stock/*/trim"));
+    }
+
+    private static FieldTable.Builder onHand(FieldTable.Builder t) {
+        return onHand(t, "/onHand/*");
+    }
+
+    /** An entry on hand, wherever a document has one: the offcuts of a plan are such entries too. */
+    static FieldTable.Builder onHand(FieldTable.Builder t, String pattern) {
+        return stock(t, pattern)
+                .or("quantity", INTEGER, "1", "how many truly equal pieces")
+                .may("zones", LIST, "bad zones")
+                .with(b -> trim(b, pattern + "/trim"))
+                .in(pattern + "/zones/*")
+                .needs("from", LENGTH, "start along the length, from the raw start end")
+                .needs("to", LENGTH, "end along the length")
+                .may("fromEdge", LENGTH, "start across; the whole width where both are absent")
+                .may("toEdge", LENGTH, "end across")
+                .orWord("severity", "unusable", Words.of(Zone.Severity.values(), Zone.Severity::word), "how bad it is")
+                .orWord("face", "both", Words.of(Zone.Face.values(), Zone.Face::word), "which face shows it")
+                .mayWord("kind", List.of(METAL), "metal: no cut may pass through it");
+    }
+
+    /** What an entry for sale and one on hand have in common. */
+    private static FieldTable.Builder stock(FieldTable.Builder t, String pattern) {
+        return t.in(pattern)
+                .may("id", TEXT, "unique over stock and on hand; made from section and length where absent")
+                .orWord("form", "board", FORMS, "board or sheet")
+                .laterWords("random")
+                .may("nominal", TEXT, "trade size, looked up in the catalog")
+                .needs("length", LENGTH, "raw length")
+                .may("width", LENGTH, "measured width; wins over the catalog's")
+                .may("thickness", LENGTH, "measured thickness; wins over the catalog's")
+                .may("material", TEXT, "material; the job's where absent")
+                .mayWord("grain", GRAINS, "grain axis; boards length, sheets any where absent")
+                .may("trim", TRIM, "its own trim instead of the shop's")
+                .later("widthEnd", "width at the far end")
+                .later("bow", "bow")
+                .later("crook", "crook")
+                .later("grade", "grade")
+                .later("straightEdge", "which edge is straight");
+    }
+
+    private static FieldTable.Builder effort(FieldTable.Builder t) {
+        return t.in("/effort")
+                .may("work", INTEGER, "limit in weighted steps")
+                .may("seconds", INTEGER, "wall clock guard")
+                .or("seed", INTEGER, "1", "seed of every random choice")
+                .or("threads", INTEGER, "1", "how many threads may be used");
+    }
+
+    private static FieldTable.Builder trim(FieldTable.Builder t, String pattern) {
+        return t.in(pattern)
+                .may("start", LENGTH, "at the start end")
+                .may("end", LENGTH, "at the far end")
+                .may("edge", LENGTH, "at the edge where 0 is")
+                .may("farEdge", LENGTH, "at the far edge");
+    }
+}

@@ -1,0 +1,53 @@
+package org.stockcutting.io;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.stockcutting.length.LengthWriter;
+import org.stockcutting.part.Making;
+import org.stockcutting.part.Part;
+import org.stockcutting.part.Section;
+
+/** Parts as they stand in documents. */
+final class PartNodes {
+
+    private PartNodes() {}
+
+    static ObjectNode part(Part part, LengthWriter lengths) {
+        ObjectNode node = JsonOutput.object().put("id", part.id()).put("quantity", part.quantity());
+        JobWriter.put(node, "length", part.length(), lengths);
+        if (part.section() instanceof Section.Nominal nominal) {
+            node.put("nominal", nominal.name());
+        } else if (part.section() instanceof Section.Measured measured) {
+            JobWriter.put(node, "width", measured.width(), lengths);
+            JobWriter.put(node, "thickness", measured.thickness(), lengths);
+        }
+        node.put("material", part.material());
+        if (part.grain() != null) {
+            node.put("grain", part.grain().word());
+        }
+        making(node, part.making(), lengths);
+        if (part.group() != null) {
+            node.putObject("group").put("name", part.group()).put("rule", Fields.SAME_BOARD);
+        }
+        node.put("class", part.woodClass().word()).put("spares", part.spares());
+        if (part.note() != null) {
+            node.put("note", part.note());
+        }
+        return node;
+    }
+
+    private static void making(ObjectNode node, Making making, LengthWriter lengths) {
+        if (making instanceof Making.Milled milled) {
+            node.put("allowance", milled.profile());
+        } else if (making instanceof Making.GlueUp glueUp) {
+            ObjectNode staves = node.putObject("make").put("as", Fields.GLUE_UP).putObject("staves");
+            JobWriter.put(staves, "min", glueUp.minStave(), lengths);
+            JobWriter.put(staves, "max", glueUp.maxStave(), lengths);
+            if (glueUp.count() != null) {
+                staves.put("count", glueUp.count());
+            }
+            staves.put("from", glueUp.from().word());
+        } else if (making instanceof Making.Lamination lamination) {
+            node.putObject("make").put("as", Fields.LAMINATION).put("plies", lamination.plies());
+        }
+    }
+}

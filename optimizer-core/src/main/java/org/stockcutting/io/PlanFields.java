@@ -1,0 +1,185 @@
+package org.stockcutting.io;
+
+import static org.stockcutting.io.FieldType.BOOLEAN;
+import static org.stockcutting.io.FieldType.CUTS;
+import static org.stockcutting.io.FieldType.DECIMAL;
+import static org.stockcutting.io.FieldType.GOAL_VALUE;
+import static org.stockcutting.io.FieldType.INTEGER;
+import static org.stockcutting.io.FieldType.LENGTH;
+import static org.stockcutting.io.FieldType.LIST;
+import static org.stockcutting.io.FieldType.OBJECT;
+import static org.stockcutting.io.FieldType.TEXT;
+import static org.stockcutting.io.FieldType.VOLUME;
+
+import java.util.List;
+import org.stockcutting.job.Goal;
+import org.stockcutting.pattern.Direction;
+import org.stockcutting.plan.Status;
+import org.stockcutting.plan.StopReason;
+import org.stockcutting.plan.Unplaced;
+
+/**
+ * Every field of a plan document, in the order it is written. Amounts of money, volumes and other decimals always have a decimal point;
+ * lengths are written as the job's lengths are.
+ */
+public final class PlanFields {
+
+    /** The object that cuts stand in, at whatever depth of the tree. */
+    static final String CUT_NODE = "/layouts/*/cuts";
+
+    /** What follows from the layouts: read from the document, or derived again where the document has none of it. */
+    static final List<String> DERIVED = List.of("buyingList", "offcuts", "cutSequence", "setUps", "yield", "warnings");
+
+    private static final List<String> KINDS = List.of("trim", "crosscut", "rip");
+    private static final List<String> MACHINES = List.of("crosscut", "rip");
+
+    /** Fields of a plan document. */
+    public static final FieldTable PLAN = FieldTable.of()
+            .with(PlanFields::header)
+            .with(PlanFields::values)
+            .with(PlanFields::layouts)
+            .with(PlanFields::proof)
+            .with(PlanFields::derived)
+            .with(b -> Fields.onHand(b, "/offcuts/*"))
+            .build();
+
+    private PlanFields() {}
+
+    private static FieldTable.Builder header(FieldTable.Builder t) {
+        return t.in("")
+                .or("format", INTEGER, "1", "version of the document's form")
+                .may("job", TEXT, "name of the job; the job's where absent")
+                .may("jobHash", TEXT, "hash of the job; the job's where absent")
+                .orWord("status", "feasible", Words.of(Status.values(), Status::word), "how good the plan is")
+                .orWord(
+                        "stopReason",
+                        "work-limit",
+                        Words.of(StopReason.values(), StopReason::word),
+                        "why the search ended")
+                .may("reproducible", BOOLEAN, "false if the clock or a cancel cut the search short; true where absent")
+                .or("seed", INTEGER, "1", "seed used")
+                .or("work", INTEGER, "0", "weighted steps used")
+                .or("workVersion", INTEGER, "1", "version of the weights")
+                .or("engine", TEXT, "by hand", "version of the engine")
+                .may("cost", OBJECT, "money paid for stock")
+                .needs("objective", OBJECT, "value and bound under the job's goal")
+                .needs("layouts", LIST, "ways of cutting")
+                .may("unplaced", LIST, "parts without wood, and why")
+                .may("certificate", OBJECT, "proof of the bound")
+                .may("check", OBJECT, "what the checker found")
+                .may("buyingList", LIST, "what to buy")
+                .may("offcuts", LIST, "kept offcuts, as stock on hand")
+                .may("cutSequence", LIST, "steps at the saw")
+                .may("setUps", INTEGER, "how often a stop or fence is moved")
+                .may("yield", OBJECT, "where the wood goes")
+                .may("warnings", LIST, "what a maker should know")
+                .may("defaults", OBJECT, "defaults that were filled in, by their pointers");
+    }
+
+    private static FieldTable.Builder values(FieldTable.Builder t) {
+        return t.in("/cost")
+                .needs("amount", DECIMAL, "money paid")
+                .needs("currency", TEXT, "ISO 4217 code, the job's")
+                .may("bound", DECIMAL, "certified: no list can cost less")
+                .may("searchedBound", DECIMAL, "closed by search without a certificate")
+                .may("gap", DECIMAL, "(amount - bound) / amount, rounded up")
+                .in("/objective")
+                .needsWord("goal", Words.of(Goal.values(), Goal::word), "the job's goal")
+                .needs("value", GOAL_VALUE, "what the plan reaches")
+                .needs("bound", GOAL_VALUE, "certified: no plan can be below")
+                .may("searchedBound", GOAL_VALUE, "closed by search without a certificate")
+                .may("gap", DECIMAL, "(value - bound) / value, rounded up")
+                .in("/defaults")
+                .may("*", TEXT, "a default under its pointer into the job");
+    }
+
+    private static FieldTable.Builder layouts(FieldTable.Builder t) {
+        return t.in("/layouts/*")
+                .needs("stock", TEXT, "id of the stock")
+                .or("repeat", INTEGER, "1", "how many boards are cut this way")
+                .needs("length", LENGTH, "raw length of the board")
+                .needs("width", LENGTH, "raw width")
+                .needs("thickness", LENGTH, "raw thickness")
+                .needs("pieces", LIST, "placed pieces")
+                .needs("cuts", CUTS, "the cut tree")
+                .may("offcuts", LIST, "what is left")
+                .in("/layouts/*/pieces/*")
+                .needs("part", TEXT, "id of the part")
+                .needs("numbers", LIST, "which copy it becomes on each board")
+                .may("staves", LIST, "which stave of the panel it is on each board")
+                .may("plies", LIST, "which ply of the lamination it is on each board")
+                .needs("x", LENGTH, "start along the board")
+                .needs("y", LENGTH, "start across the board")
+                .needs("length", LENGTH, "the rough piece's own length")
+                .needs("width", LENGTH, "the rough piece's own width")
+                .may("turned", BOOLEAN, "true if its length lies across; false where absent")
+                .in(CUT_NODE)
+                .needsWord("cut", Words.of(Direction.values(), Direction::word), "direction")
+                .needs("kerf", LIST, "from and to of each cut")
+                .needs("pieces", LIST, "what lies between the cuts, one more than cuts")
+                .in("/layouts/*/offcuts/*")
+                .needs("x", LENGTH, "start along the board")
+                .needs("y", LENGTH, "start across the board")
+                .needs("length", LENGTH, "extent along the board")
+                .needs("width", LENGTH, "extent across the board")
+                .may("keep", BOOLEAN, "worth keeping; false where absent");
+    }
+
+    private static FieldTable.Builder proof(FieldTable.Builder t) {
+        return t.in("/unplaced/*")
+                .needs("part", TEXT, "id of the part")
+                .needs("quantity", INTEGER, "how many are missing")
+                .needsWord("reason", Words.of(Unplaced.Reason.values(), Unplaced.Reason::word), "why")
+                .may("needs", TEXT, "what it needs")
+                .may("limit", TEXT, "the most there is")
+                .needs("remedy", TEXT, "what would help")
+                .in("/certificate")
+                .needs("components", LIST, "one proof for each independent part of the job")
+                .in("/certificate/components/*")
+                .needs("stock", LIST, "ids of the stock")
+                .needs("duals", LIST, "pairs of part and value, in the unit of the goal for a piece or a unit of width")
+                .needs("bound", GOAL_VALUE, "what they prove")
+                .in("/check")
+                .may("valid", BOOLEAN, "true if there are no violations")
+                .needs("violations", LIST, "rules that the plan breaks")
+                .in("/check/violations/*")
+                .needs("cause", TEXT, "which rule")
+                .needs("pointer", TEXT, "where")
+                .needs("text", TEXT, "what was found");
+    }
+
+    private static FieldTable.Builder derived(FieldTable.Builder t) {
+        return t.in("/buyingList/*")
+                .needs("stock", TEXT, "id of the stock")
+                .needs("quantity", INTEGER, "how many to buy")
+                .may("price", DECIMAL, "price of one")
+                .may("total", DECIMAL, "price of all")
+                .may("boardFeet", DECIMAL, "board feet of all")
+                .in("/cutSequence/*")
+                .needs("step", INTEGER, "counted from 1")
+                .needsWord("kind", KINDS, "kind of cut")
+                .may("setUp", OBJECT, "stop or fence")
+                .needs("board", TEXT, "which board")
+                .needs("reading", LENGTH, "running tape reading")
+                .may("part", TEXT, "part that it frees")
+                .may("number", INTEGER, "its number")
+                .may("caution", TEXT, "a usual caution")
+                .in("/cutSequence/*/setUp")
+                .needsWord("machine", MACHINES, "saw")
+                .needs("stop", LENGTH, "distance from stop or fence to blade")
+                .in("/yield")
+                .needs("used", VOLUME, "raw volume of every board")
+                .needs("parts", VOLUME, "finished volume of the parts")
+                .needs("allowance", VOLUME, "what milling removes")
+                .needs("kerf", VOLUME, "saw dust")
+                .needs("trim", VOLUME, "trims")
+                .needs("zones", VOLUME, "bad zones in what is thrown away")
+                .needs("offcutsKept", VOLUME, "kept offcuts")
+                .needs("waste", VOLUME, "the rest")
+                .needs("ratio", DECIMAL, "parts / used, rounded down")
+                .in("/warnings/*")
+                .needs("code", TEXT, "kind of warning")
+                .needs("pointer", TEXT, "where")
+                .needs("text", TEXT, "one sentence");
+    }
+}

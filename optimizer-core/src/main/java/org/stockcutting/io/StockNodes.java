@@ -1,0 +1,103 @@
+package org.stockcutting.io;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.stockcutting.length.LengthWriter;
+import org.stockcutting.material.Grain;
+import org.stockcutting.stock.Form;
+import org.stockcutting.stock.Price;
+import org.stockcutting.stock.StockItem;
+import org.stockcutting.stock.Trim;
+import org.stockcutting.stock.Zone;
+
+/** Stock as it stands in documents. */
+final class StockNodes {
+
+    private final LengthWriter lengths;
+    private final char decimal;
+
+    StockNodes(LengthWriter lengths, char decimal) {
+        this.lengths = lengths;
+        this.decimal = decimal;
+    }
+
+    ObjectNode forSale(StockItem.ForSale item) {
+        ObjectNode node = common(item, true);
+        Price price = item.price();
+        if (price != null) {
+            node.putObject("price")
+                    .put("amount", Amounts.text(price.amount(), decimal))
+                    .put("per", price.per().word())
+                    .put("currency", price.currency().getCurrencyCode());
+        }
+        if (item.available() != null) {
+            node.put("available", item.available());
+        }
+        return withTrim(node, item);
+    }
+
+    /** An entry with every default filled in. */
+    ObjectNode onHand(StockItem.OnHand item) {
+        return zones(withTrim(common(item, true).put("quantity", item.quantity()), item), item);
+    }
+
+    /** An offcut in a plan: an entry that says only what is not the default. */
+    ObjectNode offcut(StockItem.OnHand item) {
+        return zones(withTrim(common(item, false).put("quantity", item.quantity()), item), item);
+    }
+
+    private ObjectNode common(StockItem item, boolean full) {
+        ObjectNode node = JsonOutput.object().put("id", item.id());
+        if (full || item.form() != Form.BOARD) {
+            node.put("form", item.form().word());
+        }
+        if (item.nominal() != null) {
+            node.put("nominal", item.nominal().name());
+        }
+        JobWriter.put(node, "length", item.length(), lengths);
+        JobWriter.put(node, "width", item.width(), lengths);
+        JobWriter.put(node, "thickness", item.thickness(), lengths);
+        node.put("material", item.material());
+        if (full || item.grain() != (item.form() == Form.SHEET ? Grain.ANY : Grain.LENGTH)) {
+            node.put("grain", item.grain().word());
+        }
+        return node;
+    }
+
+    private ObjectNode withTrim(ObjectNode node, StockItem item) {
+        Trim trim = item.ownTrim();
+        if (trim != null) {
+            node.set("trim", trim(trim, lengths));
+        }
+        return node;
+    }
+
+    static ObjectNode trim(Trim trim, LengthWriter lengths) {
+        ObjectNode node = JsonOutput.object();
+        JobWriter.put(node, "start", trim.start(), lengths);
+        JobWriter.put(node, "end", trim.end(), lengths);
+        JobWriter.put(node, "edge", trim.edge(), lengths);
+        JobWriter.put(node, "farEdge", trim.farEdge(), lengths);
+        return node;
+    }
+
+    private ObjectNode zones(ObjectNode node, StockItem.OnHand item) {
+        if (item.zones().isEmpty()) {
+            return node;
+        }
+        ArrayNode zones = node.putArray("zones");
+        for (Zone zone : item.zones()) {
+            ObjectNode entry = zones.addObject();
+            JobWriter.put(entry, "from", zone.from(), lengths);
+            JobWriter.put(entry, "to", zone.to(), lengths);
+            JobWriter.put(entry, "fromEdge", zone.fromEdge(), lengths);
+            JobWriter.put(entry, "toEdge", zone.toEdge(), lengths);
+            entry.put("severity", zone.severity().word())
+                    .put("face", zone.face().word());
+            if (zone.metal()) {
+                entry.put("kind", Fields.METAL);
+            }
+        }
+        return node;
+    }
+}

@@ -1,0 +1,207 @@
+package org.stockcutting.io;
+
+import java.math.BigDecimal;
+import java.util.Currency;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import org.stockcutting.job.FaultCode;
+import org.stockcutting.length.Length;
+import org.stockcutting.material.Grain;
+import org.stockcutting.material.NominalCatalog;
+import org.stockcutting.material.NominalSize;
+import org.stockcutting.stock.Form;
+import org.stockcutting.stock.Price;
+import org.stockcutting.stock.PriceUnit;
+import org.stockcutting.stock.StockItem;
+import org.stockcutting.stock.Trim;
+
+/** Reads what is for sale and what is on hand. */
+final class StockReader {
+
+    private final Reading reading;
+    private final NominalCatalog catalog;
+    private final String jobMaterial;
+    private final Currency jobCurrency;
+    private final Set<String> taken = new HashSet<>();
+
+    StockReader(Reading reading, NominalCatalog catalog, String jobMaterial, Currency jobCurrency) {
+        this.reading = reading;
+        this.catalog = catalog;
+        this.jobMaterial = jobMaterial;
+        this.jobCurrency = jobCurrency;
+    }
+
+    /** What both kinds of entries have in common. */
+    private record Common(
+            String id,
+            Form form,
+            @Nullable NominalSize nominal,
+            Length length,
+            Length width,
+            Length thickness,
+            String material,
+            Grain grain,
+            @Nullable Trim trim) {}
+
+    /** Reads both lists: ids that are made up must be unique over both, and over the ids that were given. */
+    void read(DocObject doc, List<StockItem.ForSale> forSale, List<StockItem.OnHand> onHand) {
+        if (!doc.has("stock") && !doc.has("onHand")) {
+            doc.missing("stock", "a list of stock, or onHand", "what can be bought");
+        }
+        List<@Nullable DocObject> sold = doc.objects("stock");
+        List<@Nullable DocObject> owned = doc.objects("onHand");
+        for (List<@Nullable DocObject> list : List.of(sold, owned)) {
+            for (DocObject entry : list) {
+                String id = entry != null && entry.isText("id") ? entry.text("id") : null;
+                if (id != null) {
+                    taken.add(id);
+                }
+            }
+        }
+        for (DocObject entry : sold) {
+            forSale.add(forSale(entry, forSale.size()));
+        }
+        for (DocObject entry : owned) {
+            onHand.add(onHand(entry, onHand.size()));
+        }
+    }
+
+    /** One entry on hand by itself, as plans list their offcuts. */
+    StockItem.OnHand onHand(@Nullable DocObject entry, int index) {
+        Common c = entry == null ? standIn("on hand " + index) : common(entry);
+        Integer quantity = entry == null ? null : entry.integer("quantity");
+        return new StockItem.OnHand(
+                c.id,
+                c.form,
+                c.nominal,
+                c.length,
+                c.width,
+                c.thickness,
+                c.material,
+                c.grain,
+                c.trim,
+                Or.of(quantity, 1),
+                entry == null ? List.of() : ZoneReader.read(entry, c.width, reading));
+    }
+
+    private StockItem.ForSale forSale(@Nullable DocObject entry, int index) {
+        Common c = entry == null ? standIn("stock " + index) : common(entry);
+        return new StockItem.ForSale(
+                c.id,
+                c.form,
+                c.nominal,
+                c.length,
+                c.width,
+                c.thickness,
+                c.material,
+                c.grain,
+                c.trim,
+                entry == null ? null : entry.integer("available"),
+                entry == null ? null : price(entry));
+    }
+
+    private static Common standIn(String id) {
+        return new Common(id, Form.BOARD, null, Or.SIZE, Or.SIZE, Or.SIZE, Or.NAME, Grain.LENGTH, null);
+    }
+
+    private Common common(DocObject entry) {
+        Form form = Or.of(entry.word("form", Form.values(), Form::word), Form.BOARD);
+        NominalSize nominal = nominal(entry);
+        Length length = entry.length("length");
+        Length width = side(entry, "width", nominal == null ? null : nominal.width());
+        Length thickness = side(entry, "thickness", nominal == null ? null : nominal.thickness());
+        String material = entry.text("material");
+        if (!entry.has("material")) {
+            reading.filledIn(entry.pointer("material"), jobMaterial);
+        }
+        String given = entry.text("id");
+        String id = given == null ? "" : given;
+        if (given == null) {
+            String made = StockIds.of(nominal, Or.size(length), Or.size(width), Or.size(thickness), reading);
+            id = unique(made);
+            reading.filledIn(entry.pointer("id"), id);
+        }
+        return new Common(
+                id,
+                form,
+                nominal,
+                Or.size(length),
+                Or.size(width),
+                Or.size(thickness),
+                Or.of(material, jobMaterial),
+                grain(entry, form),
+                TrimReader.read(entry, "trim", form == Form.SHEET));
+    }
+
+    private String unique(String made) {
+        String id = made;
+        for (int i = 2; !taken.add(id); i++) {
+            id = made + "-" + i;
+        }
+        return id;
+    }
+
+    private Grain grain(DocObject entry, Form form) {
+        Grain standard = form == Form.SHEET ? Grain.ANY : Grain.LENGTH;
+        if (!entry.has("grain")) {
+            reading.filledIn(entry.pointer("grain"), standard.word());
+            return standard;
+        }
+        return Or.of(entry.word("grain", Grain.values(), Grain::word), standard);
+    }
+
+    private @Nullable NominalSize nominal(DocObject entry) {
+        String name = entry.text("nominal");
+        if (name == null) {
+            return null;
+        }
+        NominalSize found = catalog.find(name).orElse(null);
+        if (found == null) {
+            reading.faults()
+                    .add(
+                            entry.pointer("nominal"),
+                            FaultCode.UNKNOWN_NOMINAL,
+                            name,
+                            "a trade size of the catalog, such as 2x4",
+                            "The catalog has no trade size \"" + Faults.shown(name)
+                                    + "\"; give width and thickness instead."
+                                    + Nearest.hint(name, new TreeSet<>(catalog.names())));
+        }
+        return found;
+    }
+
+    /** A measured side wins over the catalog's. */
+    private @Nullable Length side(DocObject entry, String name, @Nullable Length catalogs) {
+        Length measured = entry.length(name);
+        if (entry.has(name)) {
+            return measured;
+        }
+        if (catalogs == null) {
+            boolean explained =
+                    entry.has("nominal") && reading.faults().pointers().contains(entry.pointer("nominal"));
+            if (!explained) {
+                entry.missing(name, "a length, or a nominal that has one", "measured " + name);
+            }
+            return null;
+        }
+        reading.filledIn(entry.pointer(name), reading.writer().exact(catalogs));
+        return catalogs;
+    }
+
+    private @Nullable Price price(DocObject entry) {
+        DocObject price = entry.object("price");
+        if (price == null) {
+            return null;
+        }
+        BigDecimal amount = price.amount("amount");
+        PriceUnit per = price.word("per", PriceUnit.values(), PriceUnit::word);
+        Currency currency = Currencies.read(price, reading);
+        if (!price.has("currency")) {
+            reading.filledIn(price.pointer("currency"), jobCurrency.getCurrencyCode());
+        }
+        return new Price(Or.of(amount, BigDecimal.ZERO), Or.of(currency, jobCurrency), Or.of(per, PriceUnit.PIECE));
+    }
+}
