@@ -1,0 +1,127 @@
+package org.stockcutting.check;
+
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.apache.commons.math3.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import org.stockcutting.job.Job;
+import org.stockcutting.plan.Certificate;
+
+/**
+ * Proves bounds in exact arithmetic. For worths u of the parts (a glued-up panel's per nanometre of width), let R_s be the most that a
+ * pattern of stock s is worth beyond its cost. If no stock without limit has R_s above 0, the sum of u times what was placed, less n_s
+ * times R_s over the limited stock that gains, is at most the value of every plan (weak duality of the Gilmore and Gomory model, 1961).
+ * R_s is found here on a relaxation: groups, saw limits, stages and stave sources are dropped.
+ *
+ * <p>Stateless and safe to use from any thread.
+ */
+public final class CertificateChecker {
+
+    private CertificateChecker() {}
+
+    /** As {@link #certify(Job, Map, Map, Map)}, for a plan whose boards are not known: every effort is made. */
+    public static Certificate certify(
+            Job job, Map<String, BigFraction> dualsByPart, Map<String, Integer> placedByPart) {
+        return certify(job, dualsByPart, placedByPart, Map.of());
+    }
+
+    /**
+     * The best certificate that follows from proposed duals: scaled down or up until they hold and compared with plain duals by area and
+     * length. Components for which nothing is proved are left out. Where a quick proof meets what the plan's boards of a component cost,
+     * no better one is sought.
+     *
+     * @param dualsByPart proposed worth in atomic units of the goal, of one rough piece or of one nanometre of panel width; negative
+     *     ones count as 0, missing ones too
+     * @param placedByPart finished pieces placed, spares not counted
+     * @param boardsByStock how many boards of each stock the plan cuts; empty if not known
+     */
+    public static Certificate certify(
+            Job job,
+            Map<String, BigFraction> dualsByPart,
+            Map<String, Integer> placedByPart,
+            Map<String, Integer> boardsByStock) {
+        Facts facts = Facts.of(job);
+        List<Certificate.Component> components = new ArrayList<>();
+        for (Component component : Component.of(facts)) {
+            ComponentBound bound = new ComponentBound(facts, component);
+            DualScaling.Proved best = best(
+                    bound, proposed(component, dualsByPart, placedByPart), placedByPart, bound.reached(boardsByStock));
+            if (best != null) {
+                components.add(stated(component, best));
+            }
+        }
+        return new Certificate(components);
+    }
+
+    /** What a certificate of {@link #certify} claims for the whole job; {@link #bound} proves it. */
+    public static BigInteger claimed(Job job, Certificate certificate, Map<String, Integer> placedByPart) {
+        Map<List<String>, BigInteger> stated = new HashMap<>();
+        certificate.components().forEach(component -> stated.put(component.stock(), component.bound()));
+        Facts facts = Facts.of(job);
+        BigInteger sum = BigInteger.ZERO;
+        for (Component component : Component.of(facts)) {
+            BigInteger trivial = new ComponentBound(facts, component).trivial(new Duals(new TreeMap<>(), placedByPart));
+            BigInteger said = stated.get(component.ids());
+            sum = sum.add(said == null ? trivial : said.max(trivial));
+        }
+        return sum;
+    }
+
+    private static Certificate.Component stated(Component component, DualScaling.Proved proved) {
+        List<Certificate.Dual> duals = new ArrayList<>();
+        proved.duals().values().forEach((part, value) -> duals.add(new Certificate.Dual(part, value)));
+        return new Certificate.Component(component.ids(), duals, proved.bound());
+    }
+
+    private static Duals proposed(
+            Component component, Map<String, BigFraction> dualsByPart, Map<String, Integer> placedByPart) {
+        SortedMap<String, BigFraction> values = new TreeMap<>();
+        for (String part : component.parts()) {
+            BigFraction value = dualsByPart.getOrDefault(part, BigFraction.ZERO);
+            if (value.compareTo(BigFraction.ZERO) > 0) {
+                values.put(part, value);
+            }
+        }
+        return new Duals(values, placedByPart);
+    }
+
+    private static DualScaling.@Nullable Proved best(
+            ComponentBound bound, Duals proposed, Map<String, Integer> placed, @Nullable BigInteger reached) {
+        DualScaling scaling = new DualScaling(bound);
+        DualScaling.Proved quick = scaling.best(proposed, false);
+        Duals quickest = proposed;
+        for (Duals plain : PlainDuals.of(bound.facts(), bound.component(), placed)) {
+            if (meets(quick, reached)) {
+                return quick;
+            }
+            DualScaling.Proved proved = scaling.best(plain, false);
+            if (proved != null && (quick == null || proved.bound().compareTo(quick.bound()) > 0)) {
+                quick = proved;
+                quickest = plain;
+            }
+        }
+        if (meets(quick, reached) || !bound.usesTable(proposed)) {
+            return quick;
+        }
+        DualScaling.Proved best = DualScaling.better(quick, scaling.best(proposed, true));
+        // The table takes time: it is filled for plain duals only where they are the better ones already.
+        return quickest == proposed ? best : DualScaling.better(best, scaling.best(quickest, true));
+    }
+
+    private static boolean meets(DualScaling.@Nullable Proved proved, @Nullable BigInteger reached) {
+        return proved != null && reached != null && proved.bound().compareTo(reached) >= 0;
+    }
+
+    /**
+     * What a certificate proves for the placed quantities, found again from its duals alone: the sum over the job's components. A
+     * certificate with a negative dual, with stock worth more than it costs, or that states more than its duals prove, proves nothing.
+     */
+    public static BigInteger bound(Job job, Certificate certificate, Map<String, Integer> placedByPart) {
+        return Proof.of(Facts.of(job), certificate, placedByPart).bound();
+    }
+}

@@ -1,0 +1,157 @@
+package org.stockcutting.check;
+
+import java.math.BigDecimal;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import org.stockcutting.length.Length;
+import org.stockcutting.plan.BuyingLine;
+import org.stockcutting.plan.Derived;
+import org.stockcutting.plan.SequenceStep;
+import org.stockcutting.stock.Form;
+import org.stockcutting.stock.Money;
+import org.stockcutting.stock.StockItem;
+import org.stockcutting.stock.Trim;
+
+/** Everything that follows from the core: buying list, sequence and set-ups, warnings that are due. */
+final class DerivedCheck {
+
+    private final Facts facts;
+    private final Census census;
+    private final SortedMap<String, Integer> used;
+    private final Inspection inspection;
+
+    DerivedCheck(Facts facts, Census census, SortedMap<String, Integer> used, Inspection inspection) {
+        this.facts = facts;
+        this.census = census;
+        this.used = used;
+        this.inspection = inspection;
+    }
+
+    void check(Derived derived, List<LayoutCheck.Checked> layouts) {
+        buying(derived.buyingList());
+        sequence(derived.cutSequence(), derived.setUps());
+        for (LayoutCheck.Checked checked : layouts) {
+            warnings(derived, checked);
+        }
+    }
+
+    private void buying(List<BuyingLine> lines) {
+        SortedMap<String, Integer> wanted = new TreeMap<>();
+        for (StockItem.ForSale stock : facts.job().forSale()) {
+            if (used.getOrDefault(stock.id(), 0) > 0) {
+                wanted.put(stock.id(), used.get(stock.id()));
+            }
+        }
+        for (int i = 0; i < lines.size(); i++) {
+            BuyingLine line = lines.get(i);
+            String at = "/buyingList/" + i;
+            Integer quantity = wanted.remove(line.stock());
+            Board board = facts.boards().get(line.stock());
+            if (quantity == null || board == null || !(board.item() instanceof StockItem.ForSale stock)) {
+                inspection.report(
+                        Cause.BUYING_LIST, at, "\"" + line.stock() + "\" need not be bought, or stands twice");
+                continue;
+            }
+            buyingLine(line, stock, quantity, at);
+        }
+        for (Map.Entry<String, Integer> entry : wanted.entrySet()) {
+            inspection.report(
+                    Cause.BUYING_LIST, "/buyingList", entry.getValue() + " of " + entry.getKey() + " are missing");
+        }
+    }
+
+    private void buyingLine(BuyingLine line, StockItem.ForSale stock, int quantity, String at) {
+        Money price = Tariff.price(stock);
+        Money total = price == null ? null : price.times(quantity);
+        BigDecimal feet = stock.form() == Form.BOARD ? Tariff.boardFeet(stock, quantity) : null;
+        buyingValue(line.quantity() == quantity, at + "/quantity", line.quantity(), quantity);
+        buyingValue(Objects.equals(price, line.price()), at + "/price", line.price(), price);
+        buyingValue(Objects.equals(total, line.total()), at + "/total", line.total(), total);
+        BigDecimal said = line.boardFeet();
+        boolean same = feet == null || said == null ? feet == said : feet.compareTo(said) == 0;
+        buyingValue(same, at + "/boardFeet", said, feet);
+    }
+
+    private void buyingValue(boolean right, String at, @Nullable Object said, @Nullable Object wanted) {
+        inspection.require(right, Cause.BUYING_LIST, at, "says " + said + ", is " + wanted);
+    }
+
+    private void sequence(List<SequenceStep> steps, int setUps) {
+        Map<String, Set<String>> onBoard = new HashMap<>();
+        for (Map.Entry<String, SortedMap<Integer, List<Census.Copy>>> part :
+                census.copies().entrySet()) {
+            part.getValue()
+                    .forEach((number, copies) ->
+                            copies.forEach(copy -> onBoard.computeIfAbsent(copy.board(), b -> new TreeSet<>())
+                                    .add(part.getKey() + " " + number)));
+        }
+        Map<String, Length> standing = new HashMap<>();
+        int changes = 0;
+        for (int i = 0; i < steps.size(); i++) {
+            SequenceStep step = steps.get(i);
+            step(step, i, onBoard.getOrDefault(step.board(), Set.of()));
+            SequenceStep.SetUp setUp = step.setUp();
+            if (setUp != null && !setUp.stop().equals(standing.put(setUp.machine(), setUp.stop()))) {
+                changes++;
+            }
+        }
+        inspection.require(
+                changes == setUps, Cause.SET_UPS, "/setUps", "says " + setUps + ", the sequence has " + changes);
+    }
+
+    private void step(SequenceStep step, int index, Set<String> parts) {
+        String at = "/cutSequence/" + index;
+        inspection.require(
+                step.step() == index + 1, Cause.SEQUENCE, at, "is step " + (index + 1) + ", says " + step.step());
+        inspection.require(
+                isBoard(step.board()), Cause.SEQUENCE, at + "/board", "the plan has no board " + step.board());
+        if (step.part() != null) {
+            inspection.require(
+                    parts.contains(step.part() + " " + step.number()),
+                    Cause.SEQUENCE,
+                    at + "/part",
+                    step.part() + " " + step.number() + " does not lie on " + step.board());
+        }
+    }
+
+    /** A board is named after its stock, then its count among the boards of that stock. */
+    private boolean isBoard(String name) {
+        int mark = name.lastIndexOf(" #");
+        if (mark < 0) {
+            return false;
+        }
+        String count = name.substring(mark + 2);
+        int boards = used.getOrDefault(name.substring(0, mark), 0);
+        return count.matches("[1-9][0-9]{0,8}") && Integer.parseInt(count) <= boards;
+    }
+
+    /** A part that keeps a raw end or a sheet's own edge is warned about unless the entry itself says the end is good. */
+    private void warnings(Derived derived, LayoutCheck.Checked checked) {
+        Board board = checked.board();
+        Trim own = board.item().ownTrim();
+        boolean due = false;
+        for (Sawn.Leaf leaf : checked.sawn().parts()) {
+            Rect rect = leaf.rect();
+            due |= rect.x0() == 0 && (own == null || own.start() == null);
+            due |= rect.x1() == board.raw().x1() && (own == null || own.end() == null);
+            if (board.item().form() == Form.SHEET) {
+                due |= rect.y0() == 0 && (own == null || own.edge() == null);
+                due |= rect.y1() == board.raw().y1() && (own == null || own.farEdge() == null);
+            }
+        }
+        String code = board.item().form() == Form.SHEET ? "factory-edge" : "raw-end";
+        String at = "/layouts/" + checked.index();
+        boolean given = derived.warnings().stream()
+                .anyMatch(w -> w.code().equals(code)
+                        && (w.pointer().equals(at) || w.pointer().startsWith(at + "/")));
+        inspection.require(
+                given || !due, Cause.WARNING, at, "a part keeps the raw end or edge: the warning " + code + " is due");
+    }
+}

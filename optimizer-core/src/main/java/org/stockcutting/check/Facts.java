@@ -1,0 +1,61 @@
+package org.stockcutting.check;
+
+import java.math.BigInteger;
+import java.util.Collections;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.stockcutting.job.Job;
+import org.stockcutting.part.Part;
+import org.stockcutting.part.Section;
+import org.stockcutting.stock.StockItem;
+
+/**
+ * The job, made ready to be looked things up in.
+ *
+ * @param job the job
+ * @param boards stock for sale and on hand, by id
+ * @param roughs rough pieces by part id
+ */
+record Facts(Job job, SortedMap<String, Board> boards, SortedMap<String, Rough> roughs) {
+
+    static Facts of(Job job) {
+        SortedMap<String, Board> boards = new TreeMap<>();
+        for (StockItem item : job.forSale()) {
+            boards.put(item.id(), Board.of(item, job.shop()));
+        }
+        for (StockItem item : job.onHand()) {
+            boards.put(item.id(), Board.of(item, job.shop()));
+        }
+        SortedMap<String, Rough> roughs = new TreeMap<>();
+        for (Part part : job.parts()) {
+            roughs.put(part.id(), Rough.of(part, job));
+        }
+        return new Facts(job, Collections.unmodifiableSortedMap(boards), Collections.unmodifiableSortedMap(roughs));
+    }
+
+    int demand(Part part) {
+        return Math.multiplyExact(part.quantity(), job.sets());
+    }
+
+    long crosscutKerf() {
+        return job.shop().kerf().crosscut().nanometres();
+    }
+
+    long ripKerf() {
+        return job.shop().kerf().rip().nanometres();
+    }
+
+    /** Volume of one finished part; where the board is taken as it comes its whole section is the part's. */
+    static BigInteger finished(Part part, Board board) {
+        BigInteger length = big(part.length().nanometres());
+        if (part.section() instanceof Section.Measured measured) {
+            return length.multiply(big(measured.width().nanometres()))
+                    .multiply(big(measured.thickness().nanometres()));
+        }
+        return length.multiply(big(board.raw().width())).multiply(big(board.thickness()));
+    }
+
+    static BigInteger big(long value) {
+        return BigInteger.valueOf(value);
+    }
+}

@@ -1,0 +1,63 @@
+package org.stockcutting.check;
+
+import org.stockcutting.job.ShopRules;
+import org.stockcutting.material.Grain;
+import org.stockcutting.stock.StockItem;
+
+/** The inspector's own answer to whether a rough piece can come from a board at all; zones and saws aside. */
+final class Fit {
+
+    private Fit() {}
+
+    static boolean material(Rough rough, Board board) {
+        return rough.part().material().equals(board.item().material());
+    }
+
+    /** Trade size, or thickness; a width that is too great shows when the piece is placed. */
+    static boolean section(Rough rough, Board board, ShopRules shop) {
+        if (rough.asItComes()) {
+            StockItem item = board.item();
+            return item.nominal() != null && item.nominal().name().equals(rough.nominal());
+        }
+        long over = board.thickness() - rough.thickness();
+        if (rough.planed()) {
+            return over >= 0 && over <= shop.maxPlaning().nanometres();
+        }
+        return Math.abs(over) <= shop.thicknessTolerance().nanometres();
+    }
+
+    /** A piece lies turned exactly when its own axis and the stock's differ; where either has none it may lie both ways. */
+    static boolean lie(Rough rough, Board board, boolean turned) {
+        if (rough.asItComes()) {
+            return !turned;
+        }
+        Grain stock = board.grain();
+        Grain asked = rough.part().grain();
+        Grain own = asked != null ? asked : stock == Grain.ANY ? Grain.ANY : Grain.LENGTH;
+        if (own == Grain.ANY || stock == Grain.ANY) {
+            return true;
+        }
+        return turned == (own != stock);
+    }
+
+    static boolean straight(Rough rough, Board board) {
+        Rect usable = board.usable();
+        return lie(rough, board, false)
+                && rough.length() <= usable.length()
+                && rough.leastWidthOn(board) <= usable.width()
+                && !usable.isEmpty();
+    }
+
+    static boolean turned(Rough rough, Board board) {
+        Rect usable = board.usable();
+        return lie(rough, board, true) && rough.length() <= usable.width() && rough.leastWidth() <= usable.length();
+    }
+
+    /** True if one piece alone can come from the board. */
+    static boolean anyhow(Rough rough, Board board, ShopRules shop) {
+        return !board.barred()
+                && material(rough, board)
+                && section(rough, board, shop)
+                && (straight(rough, board) || turned(rough, board));
+    }
+}

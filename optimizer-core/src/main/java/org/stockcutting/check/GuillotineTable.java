@@ -1,0 +1,177 @@
+package org.stockcutting.check;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+
+/**
+ * The most that edge-to-edge cuts in any number of stages can make of a clear rectangle, copies not capped: every rectangle is one
+ * piece or is cut in two (Gilmore, Gomory, Operations Research 14, 1966). Kerfs are folded into pieces and board. Sizes are rounded
+ * down to a grid, which is exact where they are multiples of it and never lowers the worth elsewhere; only sums of sizes are looked
+ * at (Herz 1972).
+ */
+final class GuillotineTable {
+
+    private static final long MOST_CELLS = 3_000_000;
+    private static final long MOST_STEPS = 1_200_000_000L;
+    private static final long MOST_POINTS = 4_000;
+
+    /** One way a piece may lie: grid sizes with kerf, worth; a stave's width is open and its worth grows with it. */
+    private record Lying(int x, int y, Worth worth, boolean turned) {}
+
+    private final Worth[] worths;
+    private final long kerfX;
+    private final long kerfY;
+    private final long gridX;
+    private final long gridY;
+    private final List<Lying> lyings = new ArrayList<>();
+    private int[] xs = {};
+    private int[] ys = {};
+
+    private GuillotineTable(List<Worth> worths, long sizeX, long sizeY, long kerfX, long kerfY) {
+        this.worths = worths.toArray(Worth[]::new);
+        this.kerfX = kerfX;
+        this.kerfY = kerfY;
+        this.gridX = grid(sizeX, true);
+        this.gridY = grid(sizeY, false);
+    }
+
+    /** The most worth, or {@link Long#MAX_VALUE} where the table would be too large. */
+    static long best(Board board, List<Worth> worths, long crosscutKerf, long ripKerf) {
+        long sizeX = board.usable().length() + crosscutKerf;
+        long sizeY = board.usable().width() + ripKerf;
+        GuillotineTable table = new GuillotineTable(worths, sizeX, sizeY, crosscutKerf, ripKerf);
+        if (!table.lay(sizeX, sizeY)) {
+            return Long.MAX_VALUE;
+        }
+        return table.fill();
+    }
+
+    /** Greatest common divisor of all sizes along an axis, made coarser where that is too fine. */
+    private long grid(long size, boolean alongX) {
+        long divisor = 0;
+        for (Worth worth : worths) {
+            long kerf = alongX ? kerfX : kerfY;
+            if (worth.straight() && (alongX || !worth.isStave())) {
+                divisor = gcd(divisor, (alongX ? worth.length() : worth.mostWidth()) + kerf);
+            }
+            if (worth.turned() && (!alongX || !worth.isStave())) {
+                divisor = gcd(divisor, (alongX ? worth.mostWidth() : worth.length()) + kerf);
+            }
+        }
+        return Math.max(Math.max(divisor, 1), size / MOST_POINTS + 1);
+    }
+
+    private static long gcd(long a, long b) {
+        return b == 0 ? a : gcd(b, a % b);
+    }
+
+    /** Fills in how pieces lie and which points of the axes can be reached; false if there are too many. */
+    private boolean lay(long sizeX, long sizeY) {
+        int width = Math.toIntExact(sizeX / gridX);
+        int height = Math.toIntExact(sizeY / gridY);
+        for (Worth worth : worths) {
+            if (worth.straight()) {
+                lyings.add(new Lying(
+                        (int) ((worth.length() + kerfX) / gridX),
+                        (int) ((worth.leastWidth() + kerfY) / gridY),
+                        worth,
+                        false));
+            }
+            if (worth.turned()) {
+                lyings.add(new Lying(
+                        (int) ((worth.leastWidth() + kerfX) / gridX),
+                        (int) ((worth.length() + kerfY) / gridY),
+                        worth,
+                        true));
+            }
+        }
+        if (lyings.stream().anyMatch(l -> l.x == 0 || l.y == 0)) {
+            return false;
+        }
+        xs = points(width, true);
+        ys = points(height, false);
+        long cells = (long) xs.length * ys.length;
+        return cells <= MOST_CELLS && cells * (xs.length + ys.length) / 4 <= MOST_STEPS;
+    }
+
+    /** Sums of sizes up to the board's; every point where a stave's open width lies along the axis. */
+    private int[] points(int size, boolean alongX) {
+        BitSet reached = new BitSet(size + 1);
+        if (lyings.stream().anyMatch(l -> l.worth.isStave() && l.turned == alongX)) {
+            reached.set(0, size + 1);
+        }
+        reached.set(0);
+        for (Lying lying : lyings) {
+            int step = alongX ? lying.x : lying.y;
+            for (int at = reached.nextSetBit(0); at >= 0 && at + step <= size; at = reached.nextSetBit(at + 1)) {
+                reached.set(at + step);
+            }
+        }
+        return reached.stream().toArray();
+    }
+
+    private long fill() {
+        long[][] best = new long[xs.length][ys.length];
+        int[] floorX = floors(xs);
+        int[] floorY = floors(ys);
+        for (int a = 0; a < xs.length; a++) {
+            long[] row = best[a];
+            if (a > 0) {
+                System.arraycopy(best[a - 1], 0, row, 0, row.length);
+            }
+            singles(a, row);
+            for (int i = 1; i < a && 2 * xs[i] <= xs[a]; i++) {
+                long[] left = best[i];
+                long[] right = best[floorX[xs[a] - xs[i]]];
+                for (int b = 0; b < row.length; b++) {
+                    row[b] = Math.max(row[b], left[b] + right[b]);
+                }
+            }
+            for (int b = 1; b < row.length; b++) {
+                long most = Math.max(row[b], row[b - 1]);
+                for (int j = 1; j < b && 2 * ys[j] <= ys[b]; j++) {
+                    most = Math.max(most, row[j] + row[floorY[ys[b] - ys[j]]]);
+                }
+                row[b] = most;
+            }
+        }
+        return best[xs.length - 1][ys.length - 1];
+    }
+
+    private void singles(int a, long[] row) {
+        for (Lying lying : lyings) {
+            if (lying.x <= xs[a]) {
+                for (int b = 0; b < row.length; b++) {
+                    if (lying.y <= ys[b]) {
+                        row[b] = Math.max(row[b], worth(lying, xs[a], ys[b]));
+                    }
+                }
+            }
+        }
+    }
+
+    /** A stave takes the width there is; what rounding down may have hidden is given to it. */
+    private long worth(Lying lying, int x, int y) {
+        Worth worth = lying.worth;
+        if (!worth.isStave()) {
+            return worth.value();
+        }
+        long open = lying.turned ? (x + 1) * gridX - 1 - kerfX : (y + 1) * gridY - 1 - kerfY;
+        return worth.value()
+                * Math.min(worth.mostJointed(), open - worth.rough().perStave());
+    }
+
+    /** For every grid point the last reachable point at or before it. */
+    private static int[] floors(int[] points) {
+        int[] floors = new int[points[points.length - 1] + 1];
+        int point = 0;
+        for (int at = 0; at < floors.length; at++) {
+            while (point + 1 < points.length && points[point + 1] <= at) {
+                point++;
+            }
+            floors[at] = point;
+        }
+        return floors;
+    }
+}

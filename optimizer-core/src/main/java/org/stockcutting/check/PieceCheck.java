@@ -1,0 +1,112 @@
+package org.stockcutting.check;
+
+import org.stockcutting.material.WoodClass;
+import org.stockcutting.pattern.PlacedPiece;
+
+/** One piece on one board: its size, the wood it gets, how it lies, and that the wood there is good enough. */
+final class PieceCheck {
+
+    private final Facts facts;
+    private final Board board;
+    private final Inspection inspection;
+
+    PieceCheck(Facts facts, Board board, Inspection inspection) {
+        this.facts = facts;
+        this.board = board;
+        this.inspection = inspection;
+    }
+
+    void check(PlacedPiece piece, String pointer) {
+        Rough rough = facts.roughs().get(piece.part());
+        if (rough == null) {
+            inspection.report(Cause.UNKNOWN_PART, pointer, "the job has no part \"" + piece.part() + "\"");
+            return;
+        }
+        inspection.require(
+                Fit.material(rough, board),
+                Cause.MATERIAL,
+                pointer,
+                "wants " + rough.part().material() + ", lies on " + board.item().material());
+        section(rough, pointer);
+        size(rough, piece, pointer);
+        inspection.require(
+                Fit.lie(rough, board, piece.turned()),
+                Cause.GRAIN,
+                pointer,
+                piece.turned() ? "may not lie turned on " + board.id() : "must lie turned on " + board.id());
+        place(rough, Rect.of(piece), pointer);
+    }
+
+    private void section(Rough rough, String pointer) {
+        String wanted = rough.asItComes()
+                ? "a " + rough.nominal()
+                : "thickness " + Inspection.mm(rough.thickness()) + (rough.planed() ? " to be planed" : "");
+        inspection.require(
+                Fit.section(rough, board, facts.job().shop()),
+                Cause.SECTION,
+                pointer,
+                "wants " + wanted + ", " + board.id() + " is " + Inspection.mm(board.thickness()) + " thick");
+        long across = Math.max(
+                Fit.lie(rough, board, false) ? board.raw().width() : 0,
+                Fit.lie(rough, board, true) ? board.raw().length() : 0);
+        inspection.require(
+                rough.asItComes() || rough.leastWidth() <= across,
+                Cause.SECTION,
+                pointer,
+                "wants a width of " + Inspection.mm(rough.leastWidth()) + ", " + board.id() + " has "
+                        + Inspection.mm(across));
+    }
+
+    private void size(Rough rough, PlacedPiece piece, String pointer) {
+        long length = piece.length().nanometres();
+        long width = piece.width().nanometres();
+        inspection.require(
+                length == rough.length(),
+                Cause.ROUGH_SIZE,
+                pointer,
+                "is " + Inspection.mm(length) + " long, its rough length is " + Inspection.mm(rough.length()));
+        if (rough.isStave()) {
+            inspection.require(
+                    rough.leastWidth() <= width && width <= rough.mostWidth(),
+                    Cause.STAVE_WIDTH,
+                    pointer,
+                    "a stave " + Inspection.mm(width) + " wide; rough staves are " + Inspection.mm(rough.leastWidth())
+                            + " to " + Inspection.mm(rough.mostWidth()));
+            return;
+        }
+        long wanted = rough.leastWidthOn(board);
+        inspection.require(
+                width == wanted,
+                Cause.ROUGH_SIZE,
+                pointer,
+                "is " + Inspection.mm(width) + " wide, its rough width is " + Inspection.mm(wanted));
+    }
+
+    private void place(Rough rough, Rect rect, String pointer) {
+        inspection.require(
+                board.usable().contains(rect) && !rect.isEmpty(),
+                Cause.OUTSIDE,
+                pointer,
+                "lies at " + rect.text() + ", usable is " + board.usable().text());
+        for (Board.Bad bad : board.zones()) {
+            if (bad.rect().overlaps(rect) && !takes(rough, bad)) {
+                inspection.report(
+                        Cause.ZONE,
+                        pointer,
+                        "contains the bad zone " + bad.rect().text());
+            }
+        }
+    }
+
+    /** Clear wood takes nothing, the next class tight knots, the last blemishes too; nobody takes metal. */
+    static boolean takes(Rough rough, Board.Bad bad) {
+        if (bad.zone().metal()) {
+            return false;
+        }
+        return switch (bad.zone().severity()) {
+            case UNUSABLE -> false;
+            case BLEMISH -> rough.part().woodClass() == WoodClass.ANY;
+            case TIGHT_KNOT -> rough.part().woodClass() != WoodClass.CLEAR;
+        };
+    }
+}

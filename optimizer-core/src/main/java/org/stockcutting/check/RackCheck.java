@@ -1,0 +1,130 @@
+package org.stockcutting.check;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import org.stockcutting.length.Length;
+import org.stockcutting.material.NominalSize;
+import org.stockcutting.plan.Layout;
+import org.stockcutting.stock.StockItem;
+import org.stockcutting.stock.Trim;
+import org.stockcutting.stock.Zone;
+
+/** Offcuts for the rack: exactly the kept ones, each as the stock on hand of the next job. */
+final class RackCheck {
+
+    private RackCheck() {}
+
+    static void check(List<StockItem.OnHand> racked, List<LayoutCheck.Checked> layouts, Inspection inspection) {
+        SortedMap<String, Integer> balance = new TreeMap<>();
+        for (LayoutCheck.Checked checked : layouts) {
+            for (Layout.LeftOver left : checked.layout().offcuts()) {
+                if (left.keep()) {
+                    balance.merge(
+                            due(checked.board(), LayoutCheck.rect(left)),
+                            checked.layout().repeat(),
+                            Integer::sum);
+                }
+            }
+        }
+        Set<String> ids = new HashSet<>();
+        for (int i = 0; i < racked.size(); i++) {
+            StockItem.OnHand item = racked.get(i);
+            String at = "/offcuts/" + i;
+            inspection.require(
+                    !item.id().isBlank() && ids.add(item.id()),
+                    Cause.OFFCUT,
+                    at + "/id",
+                    "\"" + item.id() + "\" stands twice");
+            inspection.require(
+                    item.quantity() >= 1, Cause.OFFCUT, at + "/quantity", "is at least 1, got " + item.quantity());
+            balance.merge(given(item), -item.quantity(), Integer::sum);
+        }
+        balance.forEach((what, difference) -> inspection.require(
+                difference == 0,
+                Cause.OFFCUT,
+                "/offcuts",
+                (difference > 0 ? difference + " missing: " : -difference + " too many: ") + what));
+    }
+
+    private static String due(Board board, Rect rect) {
+        Rect raw = board.raw();
+        Trim trim = board.trim();
+        boolean full = rect.width() == raw.width();
+        List<String> bad = new ArrayList<>();
+        for (Board.Bad zone : board.zones()) {
+            Rect inside = zone.rect().intersect(rect);
+            if (!inside.isEmpty()) {
+                bad.add(zone(
+                        new Rect(
+                                inside.x0() - rect.x0(),
+                                inside.y0() - rect.y0(),
+                                inside.x1() - rect.x0(),
+                                inside.y1() - rect.y0()),
+                        zone.zone()));
+            }
+        }
+        return text(
+                board.item(),
+                full ? board.item().nominal() : null,
+                rect.length(),
+                rect.width(),
+                rect.x0() > 0 ? 0 : Board.amount(trim.start()),
+                rect.x1() < raw.x1() ? 0 : Board.amount(trim.end()),
+                rect.y0() > 0 ? 0 : Board.amount(trim.edge()),
+                rect.y1() < raw.y1() ? 0 : Board.amount(trim.farEdge()),
+                bad);
+    }
+
+    private static String given(StockItem.OnHand item) {
+        Trim own = item.ownTrim();
+        Trim trim = own == null ? Trim.NONE : own;
+        List<String> bad = new ArrayList<>();
+        for (Zone zone : item.zones()) {
+            Length from = zone.fromEdge();
+            Length to = zone.toEdge();
+            bad.add(zone(
+                    new Rect(
+                            zone.from().nanometres(),
+                            from == null ? 0 : from.nanometres(),
+                            zone.to().nanometres(),
+                            to == null ? item.width().nanometres() : to.nanometres()),
+                    zone));
+        }
+        return text(
+                item,
+                item.nominal(),
+                item.length().nanometres(),
+                item.width().nanometres(),
+                Board.amount(trim.start()),
+                Board.amount(trim.end()),
+                Board.amount(trim.edge()),
+                Board.amount(trim.farEdge()),
+                bad);
+    }
+
+    private static String zone(Rect rect, Zone zone) {
+        return rect.text() + " " + zone.severity().word() + " " + zone.face().word() + (zone.metal() ? " metal" : "");
+    }
+
+    private static String text(
+            StockItem item,
+            @Nullable NominalSize nominal,
+            long length,
+            long width,
+            long start,
+            long end,
+            long edge,
+            long farEdge,
+            List<String> zones) {
+        return item.form().word() + " " + (nominal == null ? "" : nominal.name() + " ") + Inspection.mm(length) + " x "
+                + Inspection.mm(width) + " x " + item.thickness() + " " + item.material() + ", grain "
+                + item.grain().word() + ", trim " + Inspection.mm(start) + " " + Inspection.mm(end) + " "
+                + Inspection.mm(edge) + " " + Inspection.mm(farEdge) + ", zones "
+                + zones.stream().sorted().toList();
+    }
+}

@@ -1,0 +1,142 @@
+package org.stockcutting.check;
+
+import org.jspecify.annotations.Nullable;
+import org.stockcutting.job.AllowanceProfile;
+import org.stockcutting.job.Job;
+import org.stockcutting.length.Length;
+import org.stockcutting.part.Making;
+import org.stockcutting.part.Part;
+import org.stockcutting.part.Section;
+
+/**
+ * What has to be cut for one line of the parts list, worked out from the job alone.
+ *
+ * @param part the line
+ * @param kind whole part, stave or ply
+ * @param perPart how many pieces make one finished part
+ * @param length rough length in nanometres
+ * @param nominal trade size that the stock must carry, or null where sizes are given
+ * @param leastWidth least rough width; 0 where the board is taken as it comes
+ * @param mostWidth greatest rough width; more than the least only for staves
+ * @param thickness rough thickness; 0 where the board is taken as it comes
+ * @param planed true if an allowance planes the thickness
+ * @param perStave what jointing takes off a stave's width
+ * @param panelWidth width that the jointed staves of one panel must reach; 0 for anything but a panel
+ */
+record Rough(
+        Part part,
+        Kind kind,
+        int perPart,
+        long length,
+        @Nullable String nominal,
+        long leastWidth,
+        long mostWidth,
+        long thickness,
+        boolean planed,
+        long perStave,
+        long panelWidth) {
+
+    enum Kind {
+        WHOLE,
+        STAVE,
+        PLY
+    }
+
+    static Rough of(Part part, Job job) {
+        if (part.section() instanceof Section.Measured measured) {
+            return measured(
+                    part,
+                    job,
+                    measured.width().nanometres(),
+                    measured.thickness().nanometres());
+        }
+        String nominal = ((Section.Nominal) part.section()).name();
+        long extra = part.making() instanceof Making.Milled milled
+                ? nm(profile(job, milled.profile()).length())
+                : 0;
+        return new Rough(part, Kind.WHOLE, 1, Math.addExact(nm(part.length()), extra), nominal, 0, 0, 0, false, 0, 0);
+    }
+
+    private static Rough measured(Part part, Job job, long width, long thickness) {
+        long length = nm(part.length());
+        Making making = part.making();
+        if (making instanceof Making.Milled milled) {
+            AllowanceProfile add = profile(job, milled.profile());
+            long rough = thickness + nm(add.thickness());
+            return whole(part, length + nm(add.length()), width + nm(add.width()), rough, rough > thickness);
+        }
+        if (making instanceof Making.GlueUp panel) {
+            AllowanceProfile add = profile(job, AllowanceProfile.GLUE_UP);
+            long panelWidth = width + nm(add.width());
+            Integer asked = panel.count();
+            int count = asked != null ? asked : Math.toIntExact(ceilDiv(panelWidth, nm(panel.maxStave())));
+            return new Rough(
+                    part,
+                    Kind.STAVE,
+                    count,
+                    length + nm(add.length()),
+                    null,
+                    nm(panel.minStave()) + nm(add.perStave()),
+                    nm(panel.maxStave()) + nm(add.perStave()),
+                    thickness + nm(add.thickness()) + nm(add.staveThickness()),
+                    nm(add.thickness()) + nm(add.staveThickness()) > 0,
+                    nm(add.perStave()),
+                    panelWidth);
+        }
+        if (making instanceof Making.Lamination lamination) {
+            AllowanceProfile add = profile(job, AllowanceProfile.LAMINATION);
+            long ply = ceilDiv(thickness, lamination.plies()) + nm(add.perPly());
+            long plyWidth = width + nm(add.width());
+            return new Rough(
+                    part,
+                    Kind.PLY,
+                    lamination.plies(),
+                    length + nm(add.length()),
+                    null,
+                    plyWidth,
+                    plyWidth,
+                    ply,
+                    nm(add.perPly()) > 0,
+                    0,
+                    0);
+        }
+        return whole(part, length, width, thickness, false);
+    }
+
+    private static Rough whole(Part part, long length, long width, long thickness, boolean planed) {
+        return new Rough(part, Kind.WHOLE, 1, length, null, width, width, thickness, planed, 0, 0);
+    }
+
+    private static AllowanceProfile profile(Job job, String name) {
+        AllowanceProfile profile = job.allowances().get(name);
+        if (profile == null) {
+            profile = Job.builtInAllowances().get(name);
+        }
+        if (profile == null) {
+            throw new IllegalArgumentException("the job has no allowance profile \"" + name
+                    + "\"; define it under allowances or use one of milled, glue-up, lamination");
+        }
+        return profile;
+    }
+
+    private static long nm(Length length) {
+        return length.nanometres();
+    }
+
+    static long ceilDiv(long a, long b) {
+        return Math.floorDiv(a, b) + (Math.floorMod(a, b) == 0 ? 0 : 1);
+    }
+
+    boolean isStave() {
+        return kind == Kind.STAVE;
+    }
+
+    boolean asItComes() {
+        return nominal != null;
+    }
+
+    /** Least width of the piece on this board: the usable width where the board is taken as it comes. */
+    long leastWidthOn(Board board) {
+        return asItComes() ? board.usable().width() : leastWidth;
+    }
+}

@@ -1,0 +1,150 @@
+package org.stockcutting.check;
+
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.math3.fraction.BigFraction;
+
+/**
+ * The most that one board can gain under given worths: at least the worth of every pattern that may be cut from it, less what the
+ * board costs. Saw limits, groups and stave sources are left out, which can only raise it.
+ */
+final class StockGain {
+
+    private final Facts facts;
+    private final Goals goals;
+    private final Component component;
+
+    StockGain(Facts facts, Goals goals, Component component) {
+        this.facts = facts;
+        this.goals = goals;
+        this.component = component;
+    }
+
+    /**
+     * @param table false to leave the guillotine table out, which is quicker and may be higher
+     */
+    BigFraction gain(Board board, Duals duals, boolean table) {
+        Duals.Scaled scaled = duals.on(board, component, facts, goals);
+        List<Worth> worths = scaled.worths();
+        BigFraction unit = scaled.unit();
+        BigFraction cost = new BigFraction(goals.cost(board));
+        boolean lane = isLane(board, worths);
+        if (!goals.returnsOffcuts(board)) {
+            long most = lane ? lane(board, worths) : plane(board, worths, table);
+            return unit.multiply(BigInteger.valueOf(most)).subtract(cost);
+        }
+        if (lane && !leavesStrips(board)) {
+            return laneWithOffcut(board, worths, unit, cost);
+        }
+        return planeWithOffcuts(board, worths, unit);
+    }
+
+    /** True if the guillotine table has a say in this board's gain. */
+    boolean usesTable(Board board, Duals duals) {
+        List<Worth> worths = duals.on(board, component, facts, goals).worths();
+        return !worths.isEmpty() && !goals.returnsOffcuts(board) && !isLane(board, worths);
+    }
+
+    /** No two pieces that matter fit side by side, and none lies across. */
+    private boolean isLane(Board board, List<Worth> worths) {
+        long least = Long.MAX_VALUE / 4;
+        for (Worth worth : worths) {
+            if (worth.turned()) {
+                return false;
+            }
+            least = Math.min(least, worth.leastWidth());
+        }
+        return 2 * least + facts.ripKerf() > board.usable().width();
+    }
+
+    private long lane(Board board, List<Worth> worths) {
+        Knapsack knapsack = knapsack(board, worths);
+        if (board.zones().isEmpty()) {
+            return knapsack.best();
+        }
+        return Math.min(knapsack.best(), ZoneWalk.best(board, worths, facts.crosscutKerf()));
+    }
+
+    private Knapsack knapsack(Board board, List<Worth> worths) {
+        List<Knapsack.Item> items = new ArrayList<>();
+        for (Worth worth : worths) {
+            long length = worth.length() + facts.crosscutKerf();
+            if (!worth.isStave()) {
+                items.add(new Knapsack.Item(length, worth.value(), worth.cap()));
+                continue;
+            }
+            long full = worth.cap() / worth.mostJointed();
+            items.add(new Knapsack.Item(length, worth.single(), full));
+            long rest = worth.cap() - full * worth.mostJointed();
+            items.add(new Knapsack.Item(length, Math.multiplyExact(worth.value(), rest), rest > 0 ? 1 : 0));
+        }
+        return Knapsack.solve(items, board.usable().length() + facts.crosscutKerf());
+    }
+
+    private long plane(Board board, List<Worth> worths, boolean table) {
+        List<AreaBound.Filling> fillings = new ArrayList<>();
+        for (Worth worth : worths) {
+            fillings.add(
+                    AreaBound.filling(worth, new BigFraction(worth.single()), facts.crosscutKerf(), facts.ripKerf()));
+        }
+        BigFraction area = AreaBound.best(
+                fillings,
+                Worth.times(
+                        board.usable().length() + facts.crosscutKerf(),
+                        board.usable().width() + facts.ripKerf()));
+        BigInteger whole = area.getNumerator().divide(area.getDenominator());
+        long most = whole.longValueExact();
+        if (!table || worths.isEmpty()) {
+            return most;
+        }
+        return Math.min(most, GuillotineTable.best(board, worths, facts.crosscutKerf(), facts.ripKerf()));
+    }
+
+    /** True if a strip beside a piece could be wide enough to be kept. */
+    private boolean leavesStrips(Board board) {
+        long least = component.roughs().stream()
+                .filter(rough -> Fit.anyhow(rough, board, facts.job().shop()))
+                .mapToLong(rough -> rough.leastWidthOn(board))
+                .min()
+                .orElse(0);
+        boolean turns = component.roughs().stream()
+                .anyMatch(rough -> Fit.anyhow(rough, board, facts.job().shop()) && Fit.turned(rough, board));
+        return turns || board.raw().width() - least - facts.ripKerf() >= goals.leastKeptWidth(board);
+    }
+
+    /** One offcut takes what the pieces with their cuts leave of the raw length; two offcuts are never longer than one. */
+    private BigFraction laneWithOffcut(Board board, List<Worth> worths, BigFraction unit, BigFraction cost) {
+        Knapsack points = knapsack(board, worths);
+        BigInteger section = Worth.times(board.raw().width(), board.thickness());
+        long keep = goals.leastKeptLength(board);
+        BigInteger best = null;
+        BigInteger p = unit.getNumerator();
+        BigInteger q = unit.getDenominator();
+        for (int i = 0; i < points.values().length; i++) {
+            long length = points.length(i);
+            boolean kept = board.raw().length() - length >= keep;
+            BigInteger paid = kept ? section.multiply(BigInteger.valueOf(length)) : cost.getNumerator();
+            BigInteger gain = p.multiply(BigInteger.valueOf(points.values()[i])).subtract(q.multiply(paid));
+            best = best == null ? gain : best.max(gain);
+        }
+        return best == null ? cost.negate() : new BigFraction(best, q);
+    }
+
+    /** Every bit of wood that is no part may come back, so a part gains what it is worth beyond its own wood. */
+    private BigFraction planeWithOffcuts(Board board, List<Worth> worths, BigFraction unit) {
+        List<AreaBound.Filling> fillings = new ArrayList<>();
+        BigInteger thickness = BigInteger.valueOf(board.thickness());
+        for (Worth worth : worths) {
+            BigInteger wood = Worth.times(worth.length(), worth.mostWidth()).multiply(thickness);
+            BigFraction single =
+                    unit.multiply(BigInteger.valueOf(worth.single())).subtract(wood);
+            fillings.add(AreaBound.filling(worth, single, facts.crosscutKerf(), facts.ripKerf()));
+        }
+        return AreaBound.best(
+                fillings,
+                Worth.times(
+                        board.usable().length() + facts.crosscutKerf(),
+                        board.usable().width() + facts.ripKerf()));
+    }
+}

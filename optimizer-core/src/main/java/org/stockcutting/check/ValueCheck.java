@@ -1,0 +1,139 @@
+package org.stockcutting.check;
+
+import java.math.BigInteger;
+import java.util.List;
+import java.util.Objects;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import org.stockcutting.job.Goal;
+import org.stockcutting.plan.CuttingPlan;
+import org.stockcutting.plan.Objective;
+import org.stockcutting.plan.Status;
+import org.stockcutting.plan.Unplaced;
+import org.stockcutting.stock.Money;
+import org.stockcutting.stock.StockItem;
+
+/** Money, the objective's value, what is proved about it, and what the status claims. */
+final class ValueCheck {
+
+    private final Facts facts;
+    private final Census census;
+    private final WoodTally tally;
+    private final SortedMap<String, Integer> used;
+    private final Inspection inspection;
+
+    ValueCheck(Facts facts, Census census, WoodTally tally, SortedMap<String, Integer> used, Inspection inspection) {
+        this.facts = facts;
+        this.census = census;
+        this.tally = tally;
+        this.used = used;
+        this.inspection = inspection;
+    }
+
+    void check(CuttingPlan plan) {
+        Money cost = cost();
+        inspection.require(
+                Objects.equals(cost, plan.cost()),
+                Cause.MONEY,
+                "/cost/amount",
+                "says " + plan.cost() + ", the boards bought cost " + cost);
+        Objective objective = plan.objective();
+        inspection.require(
+                objective.goal() == facts.job().goal(),
+                Cause.VALUE,
+                "/objective/goal",
+                "the job's goal is " + facts.job().goal().word() + ", got "
+                        + objective.goal().word());
+        BigInteger value = value(cost);
+        inspection.require(
+                value.equals(objective.value()),
+                Cause.VALUE,
+                "/objective/value",
+                "says " + objective.value() + ", the layouts give " + value);
+        bound(plan);
+        status(plan);
+    }
+
+    /** Sum over the boards bought; null where one of them has no price. */
+    private @Nullable Money cost() {
+        Money sum = Money.ofMinor(0, facts.job().writing().currency());
+        for (StockItem.ForSale stock : facts.job().forSale()) {
+            int boards = used.getOrDefault(stock.id(), 0);
+            if (boards > 0) {
+                Money price = Tariff.price(stock);
+                if (price == null) {
+                    return null;
+                }
+                sum = sum.plus(price.times(boards));
+            }
+        }
+        return sum;
+    }
+
+    private BigInteger value(@Nullable Money cost) {
+        if (facts.job().goal() == Goal.WASTE) {
+            return tally.used().subtract(tally.parts()).add(tally.spares()).subtract(tally.kept());
+        }
+        if (facts.job().goal() == Goal.COST) {
+            return cost == null ? BigInteger.ZERO : BigInteger.valueOf(cost.minorUnits());
+        }
+        long boards = facts.job().forSale().stream()
+                .mapToLong(stock -> used.getOrDefault(stock.id(), 0))
+                .sum();
+        return BigInteger.valueOf(boards);
+    }
+
+    private void bound(CuttingPlan plan) {
+        SortedMap<String, Integer> placed = new TreeMap<>();
+        for (Rough rough : facts.roughs().values()) {
+            placed.put(rough.part().id(), census.placed(rough, facts.demand(rough.part())));
+        }
+        Proof proof = Proof.of(facts, plan.certificate(), placed);
+        for (String fault : proof.faults()) {
+            inspection.report(Cause.CERTIFICATE, "/certificate", fault);
+        }
+        Objective objective = plan.objective();
+        inspection.require(
+                objective.bound().compareTo(proof.bound()) <= 0,
+                Cause.BOUND,
+                "/objective/bound",
+                "says " + objective.bound() + ", the certificate proves " + proof.bound());
+        inspection.require(
+                objective.bound().compareTo(objective.value()) <= 0,
+                Cause.BOUND,
+                "/objective/bound",
+                objective.bound() + " is above the value reached, " + objective.value());
+        BigInteger searched = objective.searchedBound();
+        if (searched != null) {
+            inspection.require(
+                    searched.compareTo(objective.bound()) > 0 && searched.compareTo(objective.value()) <= 0,
+                    Cause.BOUND,
+                    "/objective/searchedBound",
+                    searched + " lies outside bound " + objective.bound() + " (excluded) and value "
+                            + objective.value());
+        }
+    }
+
+    private void status(CuttingPlan plan) {
+        Status status = plan.header().status();
+        List<Unplaced> unplaced = plan.unplaced();
+        boolean all = unplaced.isEmpty();
+        boolean none = plan.layouts().isEmpty();
+        boolean right = switch (status) {
+            case OPTIMAL ->
+                all && plan.objective().value().equals(plan.objective().bound());
+            case FEASIBLE -> all;
+            case PARTIAL -> !all && !none;
+            case INFEASIBLE -> unplaced.stream().anyMatch(u -> u.reason() != Unplaced.Reason.NOT_REACHED_BEFORE_LIMIT);
+            case NO_PLAN -> !all && none;
+        };
+        inspection.require(
+                right,
+                Cause.STATUS,
+                "/status",
+                "\"" + status.word() + "\" with value " + plan.objective().value() + ", bound "
+                        + plan.objective().bound() + ", " + unplaced.size() + " lines left out and "
+                        + plan.layouts().size() + " layouts");
+    }
+}
