@@ -8,7 +8,7 @@ public final class Weights {
     /** Elementary operations (inner loop turns of a dynamic programme, entries of a simplex pivot) in one step. */
     public static final long OPERATIONS_PER_STEP = 1_000;
     /** Steps of one move of the constraint solver. */
-    public static final long SEARCH_MOVE = 3;
+    public static final long SEARCH_MOVE = 6;
 
     private Weights() {}
 
