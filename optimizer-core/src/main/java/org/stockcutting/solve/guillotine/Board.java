@@ -1,0 +1,281 @@
+package org.stockcutting.solve.guillotine;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.stockcutting.solve.instance.Instance;
+import org.stockcutting.solve.instance.StockType;
+
+/**
+ * One board and its tree. Immutable apart from a memory of where each type would fit best, which stays right because the tree never
+ * changes; boards that a search leaves alone are shared between its states.
+ */
+final class Board {
+
+    final Yard yard;
+    final int stock;
+    final Cell root;
+    /** Pieces of each type. */
+    final int[] counts;
+    /** Padded area of the pieces. */
+    final double area;
+    /** Cost of the board less the worth of its kept offcuts. */
+    final long cost;
+
+    private final List<Opening> openings = new ArrayList<>();
+    private final @Nullable Move[] best;
+    private int cells;
+    private double placed;
+    private double kept;
+
+    /** A rest in which something may fit: its path from the root, its place, and what it is worth as it is. */
+    record Opening(int[] path, long x, long y, long length, long width, double value) {}
+
+    /**
+     * A piece put into an opening.
+     *
+     * @param opening index of the opening, -1 where the piece fits nowhere
+     * @param loss what the search loses in rests, infinite where the piece fits nowhere
+     */
+    record Move(int type, int opening, boolean turned, boolean crosscutFirst, long x, long y, double loss) {
+        boolean isPossible() {
+            return opening >= 0;
+        }
+    }
+
+    Board(Yard yard, int stock, Cell root) {
+        this.yard = yard;
+        this.stock = stock;
+        this.root = root;
+        this.counts = new int[yard.model.types];
+        this.best = new Move[yard.model.types];
+        walk(root, new int[16], 0, 0, 0);
+        this.area = placed;
+        StockType type = yard.model.stock(stock);
+        this.cost = type.cost() - (type.offcutValue() == 0 ? 0 : (long) Math.floor(type.offcutValue() * kept));
+        yard.count(60L * cells + 8L * counts.length);
+    }
+
+    private void walk(Cell cell, int[] path, int depth, long x, long y) {
+        cells++;
+        Model model = yard.model;
+        if (cell.isPiece()) {
+            counts[cell.type()]++;
+            placed += (double) cell.length * cell.width;
+        } else if (cell.isRest()) {
+            double value = model.restValue(stock, cell.length, cell.width);
+            if (value > 0) {
+                openings.add(new Opening(Arrays.copyOf(path, depth), x, y, cell.length, cell.width, value));
+            }
+            if (model.paysOffcuts) {
+                kept += keptArea(cell, x, y);
+            }
+        } else {
+            int[] deeper = depth < path.length ? path : Arrays.copyOf(path, 2 * depth);
+            long at = cell.crosscut ? x : y;
+            for (int i = 0; i < cell.parts.length; i++) {
+                deeper[depth] = i;
+                walk(cell.parts[i], deeper, depth + 1, cell.crosscut ? at : x, cell.crosscut ? y : at);
+                at += cell.parts[i].along(cell.crosscut);
+            }
+        }
+    }
+
+    /** Area of a rest if it is worth keeping, out to the raw end where nothing trims it. */
+    private double keptArea(Cell rest, long x, long y) {
+        Model model = yard.model;
+        StockType type = model.stock(stock);
+        long length = rest.length - model.kerfX + (x + rest.length == model.boardLength(stock) ? type.rawEnd() : 0);
+        long width = rest.width - model.kerfY + (y + rest.width == model.boardWidth(stock) ? type.rawFarEdge() : 0);
+        for (Instance.Keep keep : model.instance.keep()) {
+            if (length > 0 && width > 0 && length >= keep.length() && width >= keep.width()) {
+                return (double) length * width;
+            }
+        }
+        return 0;
+    }
+
+    boolean isEmpty() {
+        return root.pieces == 0;
+    }
+
+    /** Share of the board's padded area that pieces cover. */
+    double density() {
+        return area / yard.model.boardArea(stock);
+    }
+
+    /** Where a further piece of this type goes best. */
+    Move bestMove(int type) {
+        Move known = best[type];
+        if (known == null) {
+            known = findMove(type);
+            best[type] = known;
+        }
+        return known;
+    }
+
+    /** This board with the move made. */
+    Board with(Move move) {
+        return new Board(yard, stock, inserted(move));
+    }
+
+    /** This board with one more unit, or null if it doesn't fit. */
+    @Nullable Board with(Model.Unit unit) {
+        Board board = this;
+        for (int i = 0; i < unit.types().length; i++) {
+            for (int n = 0; n < unit.counts()[i]; n++) {
+                Move move = board.bestMove(unit.types()[i]);
+                if (!move.isPossible()) {
+                    return null;
+                }
+                board = board.with(move);
+            }
+        }
+        return board;
+    }
+
+    private Move findMove(int type) {
+        Model model = yard.model;
+        Move found = new Move(type, -1, false, false, 0, 0, Double.POSITIVE_INFINITY);
+        if (counts[type] >= model.item(type).perBoard()) {
+            return found;
+        }
+        yard.count(12L * openings.size());
+        for (int o = 0; o < openings.size(); o++) {
+            for (int turn = 0; turn < 2; turn++) {
+                boolean turned = turn == 1;
+                Opening opening = openings.get(o);
+                if (model.allows(stock, type, turned)
+                        && model.length(stock, type, turned) <= opening.length()
+                        && model.width(stock, type, turned) <= opening.width()) {
+                    found = betterIn(o, type, turned, found);
+                }
+            }
+        }
+        return found;
+    }
+
+    private Move betterIn(int o, int type, boolean turned, Move best) {
+        Opening opening = openings.get(o);
+        if (!yard.model.hasZones(stock)) {
+            return betterAt(o, type, turned, opening.x(), opening.y(), best);
+        }
+        Move found = best;
+        for (long x : starts(true, opening.x(), opening.x() + opening.length())) {
+            for (long y : starts(false, opening.y(), opening.y() + opening.width())) {
+                found = betterAt(o, type, turned, x, y, found);
+            }
+        }
+        return found;
+    }
+
+    /** Positions worth trying: the opening's corner and behind every zone, and where the cut before the piece just misses metal. */
+    private List<Long> starts(boolean alongX, long from, long to) {
+        List<Long> starts = new ArrayList<>();
+        starts.add(from);
+        for (StockType.ZoneRect zone : yard.model.stock(stock).zones()) {
+            long end = alongX ? zone.x1() : zone.y1();
+            add(starts, end, from, to);
+            if (zone.metal()) {
+                add(starts, end + (alongX ? yard.model.kerfX : yard.model.kerfY), from, to);
+            }
+        }
+        return starts;
+    }
+
+    private static void add(List<Long> starts, long start, long from, long to) {
+        if (start > from && start < to && !starts.contains(start)) {
+            starts.add(start);
+        }
+    }
+
+    private Move betterAt(int o, int type, boolean turned, long x, long y, Move best) {
+        Model model = yard.model;
+        Opening opening = openings.get(o);
+        long length = model.length(stock, type, turned);
+        long width = model.width(stock, type, turned);
+        long right = opening.x() + opening.length() - x - length;
+        long above = opening.y() + opening.width() - y - width;
+        if (right < 0 || above < 0 || !model.isClear(stock, type, x, y, length, width)) {
+            return best;
+        }
+        yard.count(25);
+        long left = x - opening.x();
+        long below = y - opening.y();
+        Move found = best;
+        double crosscutFirst = opening.value()
+                - rest(left, opening.width())
+                - rest(right, opening.width())
+                - rest(length, below)
+                - rest(length, above);
+        found = better(new Move(type, o, turned, true, x, y, crosscutFirst), found);
+        if (length < opening.length() && width < opening.width()) {
+            double ripFirst = opening.value()
+                    - rest(opening.length(), below)
+                    - rest(opening.length(), above)
+                    - rest(left, width)
+                    - rest(right, width);
+            found = better(new Move(type, o, turned, false, x, y, ripFirst), found);
+        }
+        return found;
+    }
+
+    private double rest(long length, long width) {
+        return length == 0 || width == 0 ? 0 : yard.model.restValue(stock, length, width);
+    }
+
+    private Move better(Move move, Move best) {
+        if (move.loss() >= best.loss()) {
+            return best;
+        }
+        return yard.isFree(stock) || yard.allows(stock, inserted(move)) ? move : best;
+    }
+
+    private Cell inserted(Move move) {
+        return insert(root, openings.get(move.opening()).path(), 0, move);
+    }
+
+    private Cell insert(Cell cell, int[] path, int depth, Move move) {
+        if (depth == path.length) {
+            return filled(openings.get(move.opening()), move);
+        }
+        List<Cell> parts = new ArrayList<>(List.of(cell.parts));
+        parts.set(path[depth], insert(cell.parts[path[depth]], path, depth + 1, move));
+        return join(cell.crosscut, cell.length, cell.width, parts);
+    }
+
+    private Cell filled(Opening opening, Move move) {
+        Model model = yard.model;
+        long length = model.length(stock, move.type(), move.turned());
+        long width = model.width(stock, move.type(), move.turned());
+        Cell piece = Cell.piece(move.type(), move.turned(), length, width);
+        long before = move.crosscutFirst() ? move.y() - opening.y() : move.x() - opening.x();
+        if (move.crosscutFirst()) {
+            Cell column = framed(false, length, opening.width(), before, piece);
+            return framed(true, opening.length(), opening.width(), move.x() - opening.x(), column);
+        }
+        Cell row = framed(true, opening.length(), width, before, piece);
+        return framed(false, opening.length(), opening.width(), move.y() - opening.y(), row);
+    }
+
+    /** A cell of these extents with the part in it and rest before and behind. */
+    private Cell framed(boolean crosscut, long length, long width, long before, Cell part) {
+        List<Cell> parts = new ArrayList<>(3);
+        long whole = crosscut ? length : width;
+        addRest(parts, crosscut, before, crosscut ? width : length);
+        parts.add(part);
+        addRest(parts, crosscut, whole - before - part.along(crosscut), crosscut ? width : length);
+        return join(crosscut, length, width, parts);
+    }
+
+    private static void addRest(List<Cell> parts, boolean crosscut, long along, long across) {
+        if (along > 0) {
+            parts.add(crosscut ? Cell.rest(along, across) : Cell.rest(across, along));
+        }
+    }
+
+    Cell join(boolean crosscut, long length, long width, List<Cell> parts) {
+        return Cell.join(crosscut, length, width, parts, yard.isMovable(stock), yard.isOrdered(stock));
+    }
+}

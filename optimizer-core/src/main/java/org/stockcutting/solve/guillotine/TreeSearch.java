@@ -1,0 +1,199 @@
+package org.stockcutting.solve.guillotine;
+
+import java.util.Arrays;
+import org.stockcutting.solve.instance.Weights;
+import org.stockcutting.solve.instance.WorkMeter;
+
+/**
+ * Goal-driven ruin and recreate on guillotine trees with late acceptance.
+ *
+ * <p>After Gardeyn, Wauters, A goal-driven ruin and recreate heuristic for the 2D variable-sized bin packing problem with guillotine
+ * constraints, European Journal of Operational Research 301 (2022); late acceptance after Burke, Bykov, EJOR 258 (2017). Once a plan is
+ * known, the next must cost less: boards are taken out until it would, and the search tries to get all pieces on what may be bought.
+ * Its energy is what is still missing. Where offcuts are paid for, cost falls in small steps, and the energy is cost plus a price for
+ * what is missing.
+ *
+ * <p>Different here: pieces are interchangeable within their type; every board remembers where each type fits best, and boards that a
+ * move leaves alone are shared; new boards are chosen by the cost of the area still needed.
+ */
+final class TreeSearch {
+
+    private static final int HISTORY = 60;
+
+    private final Yard yard;
+    private final Model model;
+    private final Filling filling;
+    private final AreaBound bound;
+    private final Dice dice;
+    private final long least;
+    private final double[] price;
+    private final double[] history = new double[HISTORY];
+    private Draft best;
+    private Draft current;
+    private long cap;
+
+    /** Hears of better drafts. */
+    interface Listener {
+        void improved(Draft best);
+    }
+
+    TreeSearch(Yard yard, AreaBound bound, Draft start, long seed) {
+        this.yard = yard;
+        this.model = yard.model;
+        this.filling = new Filling(yard);
+        this.bound = bound;
+        this.dice = new Dice(seed);
+        this.best = start;
+        this.current = start;
+        this.least = bound.of(placeable());
+        this.price = prices();
+    }
+
+    private int[] placeable() {
+        int[] pieces = new int[model.types];
+        for (int t = 0; t < model.types; t++) {
+            pieces[t] = model.hasPlace(t) ? model.item(t).demand() : 0;
+        }
+        return pieces;
+    }
+
+    /** What a missing piece counts: more than any board would cost for it where offcuts are paid, else its area. */
+    private double[] prices() {
+        double dearest = 0;
+        for (int s = 0; s < model.stocks; s++) {
+            dearest = Math.max(dearest, model.stock(s).cost() / model.boardArea(s));
+        }
+        double[] prices = new double[model.types];
+        for (int t = 0; t < model.types; t++) {
+            prices[t] = model.paysOffcuts ? 3 * dearest * model.area(t) : model.area(t);
+        }
+        return prices;
+    }
+
+    Draft best() {
+        return best;
+    }
+
+    /** Searches until the meter ends, nothing better came for this many moves, or the bound is met. */
+    void run(WorkMeter meter, long patience, Listener listener) {
+        // Each round starts again from the best; a round that leads nowhere ends early.
+        long roundPatience = Math.max(400, patience / 6);
+        long idle = 0;
+        long roundIdle = 0;
+        double roundBest = restart();
+        for (int step = 0; idle < patience && !isProved(); step++) {
+            Draft next = current.copy();
+            ruin(next);
+            filling.recreate(next, cap, dice);
+            double energy = energy(next);
+            idle++;
+            roundIdle++;
+            int slot = step % HISTORY;
+            if (energy <= energy(current) || energy <= history[slot]) {
+                current = next;
+            }
+            history[slot] = Math.min(history[slot], energy(current));
+            if (next.isBetterThan(best)) {
+                best = next;
+                listener.improved(best);
+                idle = 0;
+                roundIdle = 0;
+                roundBest = model.paysOffcuts ? energy : restart();
+            } else if (energy < roundBest) {
+                roundBest = energy;
+                roundIdle = 0;
+            } else if (roundIdle > roundPatience) {
+                roundIdle = 0;
+                roundBest = restart();
+            }
+            if (!meter.spend(Weights.of(yard.takeOperations()))) {
+                return;
+            }
+        }
+    }
+
+    /** True if everything that any board can hold is placed. */
+    private boolean isComplete() {
+        for (int t = 0; t < model.types; t++) {
+            if (best.left[t] > 0 && model.hasPlace(t)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean isProved() {
+        return isComplete() && best.cost() <= least;
+    }
+
+    /** Sets the next goal and takes out boards until the draft is within it; returns the energy it starts with. */
+    private double restart() {
+        current = best.copy();
+        if (model.paysOffcuts || best.cost() <= 0 || (!isComplete() && dice.below(2) == 0)) {
+            cap = Long.MAX_VALUE;
+        } else {
+            cap = best.cost() - bound.costUnit();
+            while (current.cost() > cap) {
+                current.remove(costly());
+            }
+            filling.recreate(current, cap, dice);
+        }
+        double energy = energy(current);
+        Arrays.fill(history, energy);
+        return energy;
+    }
+
+    /** A board to give up: of a few that cost something, the emptiest. */
+    private int costly() {
+        int chosen = -1;
+        for (int n = 0; n < 3 || chosen < 0; n++) {
+            int b = dice.below(current.boards.size());
+            Board board = current.boards.get(b);
+            if (board.cost > 0
+                    && (chosen < 0
+                            || board.density() < current.boards.get(chosen).density())) {
+                chosen = b;
+            }
+        }
+        return chosen;
+    }
+
+    private double energy(Draft draft) {
+        double energy = model.paysOffcuts ? draft.cost() : 0;
+        boolean byWeight = !isComplete();
+        for (int t = 0; t < model.types; t++) {
+            energy += draft.left[t]
+                    * (byWeight && !model.paysOffcuts ? model.item(t).weight() : price[t]);
+        }
+        return energy;
+    }
+
+    /** Takes a few pieces, cells or whole boards out. */
+    private void ruin(Draft draft) {
+        if (draft.boards.isEmpty()) {
+            return;
+        }
+        if (dice.below(12) == 0) {
+            draft.remove(dice.below(draft.boards.size()));
+            return;
+        }
+        int boards = Math.min(draft.boards.size(), 1 + dice.below(3));
+        int goal = 1 + dice.below(8);
+        for (int n = 0; n < boards && !draft.boards.isEmpty(); n++) {
+            ruinBoard(draft, dice.below(draft.boards.size()), Math.max(1, goal / boards));
+        }
+    }
+
+    private void ruinBoard(Draft draft, int index, int goal) {
+        Board board = draft.boards.get(index);
+        int keep = board.root.pieces - goal;
+        while (board.root.pieces > Math.max(0, keep)) {
+            board = Pruning.without(board, dice.below(board.root.pieces), dice.below(3));
+        }
+        if (board.isEmpty()) {
+            draft.remove(index);
+        } else {
+            draft.replace(index, board);
+        }
+    }
+}
