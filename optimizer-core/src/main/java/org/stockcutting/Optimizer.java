@@ -1,0 +1,54 @@
+package org.stockcutting;
+
+import java.util.List;
+import org.stockcutting.job.Effort;
+import org.stockcutting.job.Fault;
+import org.stockcutting.job.Job;
+import org.stockcutting.job.JobOrder;
+import org.stockcutting.job.JobReview;
+import org.stockcutting.plan.CancelToken;
+import org.stockcutting.plan.CuttingPlan;
+import org.stockcutting.plan.ProgressListener;
+import org.stockcutting.solve.Solver;
+
+/**
+ * Plans jobs. One instance serves any number of threads at a time; it holds no state but built solver settings, so keep it.
+ *
+ * <p>Same job, seed and work limit give the same plan on any machine and thread count, unless the clock or a cancel cut the search
+ * short, which the plan says.
+ */
+public final class Optimizer {
+
+    /** Version of the engine, as plans name it. */
+    public static final String VERSION = "1.0.0";
+
+    private final Solver solver = new Solver();
+
+    /**
+     * Plans a job with the effort it asks for.
+     *
+     * @throws JobRefusedException if the job cannot be planned as it stands, with every fault
+     */
+    public CuttingPlan plan(Job job) {
+        return plan(job, job.effort(), ProgressListener.NONE, new CancelToken());
+    }
+
+    /**
+     * Plans a job.
+     *
+     * @param job what to make from what
+     * @param effort how hard to search; replaces the job's own
+     * @param listener hears of better plans while the search runs, each of them checked; called from searching threads
+     * @param cancel stops the search early: the best plan so far is returned
+     * @return a plan that the independent checker has accepted
+     * @throws JobRefusedException if the job cannot be planned as it stands, with every fault
+     * @throws PlanRejectedException if the checker refuses the plan: a fault of this library
+     */
+    public CuttingPlan plan(Job job, Effort effort, ProgressListener listener, CancelToken cancel) {
+        List<Fault> faults = JobReview.review(job);
+        if (!faults.isEmpty()) {
+            throw new JobRefusedException(faults);
+        }
+        return new PlanningRun(JobOrder.of(job.withEffort(effort)).sorted(), listener, cancel).run(solver);
+    }
+}

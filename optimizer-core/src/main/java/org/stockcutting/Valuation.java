@@ -1,0 +1,121 @@
+package org.stockcutting;
+
+import java.math.BigInteger;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.stockcutting.job.Goal;
+import org.stockcutting.job.Job;
+import org.stockcutting.job.JobOrder;
+import org.stockcutting.length.Length;
+import org.stockcutting.length.Volume;
+import org.stockcutting.part.Part;
+import org.stockcutting.part.Section;
+import org.stockcutting.pattern.PlacedPiece;
+import org.stockcutting.plan.Layout;
+import org.stockcutting.stock.Bill;
+import org.stockcutting.stock.Money;
+import org.stockcutting.stock.StockItem;
+
+/** What layouts are worth under the job's goal, exactly. */
+final class Valuation {
+
+    private final Job job;
+    private final Map<String, StockItem> stock = new HashMap<>();
+    private final Map<String, Part> parts = new HashMap<>();
+
+    Valuation(Job job) {
+        this.job = job;
+        JobOrder.stock(job).forEach(item -> stock.put(item.id(), item));
+        job.parts().forEach(part -> parts.put(part.id(), part));
+    }
+
+    /** Atomic units of the goal. */
+    BigInteger value(List<Layout> layouts) {
+        BigInteger value = BigInteger.ZERO;
+        for (Layout layout : layouts) {
+            value = value.add(ofBoard(layout).multiply(BigInteger.valueOf(layout.repeat())));
+        }
+        return job.goal() == Goal.WASTE ? value.subtract(placedVolume(layouts).cubicNanometres()) : value;
+    }
+
+    /** Money paid for stock, or null where something bought has no price. */
+    @Nullable Money cost(List<Layout> layouts) {
+        Money sum = Money.ofMinor(0, job.writing().currency());
+        for (Layout layout : layouts) {
+            if (item(layout) instanceof StockItem.ForSale forSale) {
+                if (forSale.price() == null) {
+                    return null;
+                }
+                sum = sum.plus(Bill.price(forSale).times(layout.repeat()));
+            }
+        }
+        return sum;
+    }
+
+    private BigInteger ofBoard(Layout layout) {
+        StockItem item = item(layout);
+        if (job.goal() == Goal.WASTE) {
+            Volume volume = Volume.of(layout.length(), layout.width(), layout.thickness());
+            for (Layout.LeftOver leftOver : layout.offcuts()) {
+                if (leftOver.keep()) {
+                    volume = volume.minus(Volume.of(leftOver.length(), leftOver.width(), layout.thickness()));
+                }
+            }
+            return volume.cubicNanometres();
+        }
+        if (item instanceof StockItem.ForSale forSale) {
+            return job.goal() == Goal.BOARDS
+                    ? BigInteger.ONE
+                    : BigInteger.valueOf(Bill.price(forSale).minorUnits());
+        }
+        return BigInteger.ZERO;
+    }
+
+    /** Finished volume of what was asked for and placed; spares are filled from waste and count as such. */
+    private Volume placedVolume(List<Layout> layouts) {
+        Map<String, Integer> rough = new HashMap<>();
+        Volume volume = Volume.ZERO;
+        for (Layout layout : layouts) {
+            for (PlacedPiece piece : layout.pieces()) {
+                Part part = part(piece.part());
+                for (int number : piece.numbers()) {
+                    if (number > job.demand(part)) {
+                        continue;
+                    }
+                    if (piece.members().isEmpty()) {
+                        volume = volume.plus(finished(part, layout));
+                    } else if (rough.merge(part.id() + "#" + number, 1, Integer::sum) == 1) {
+                        volume = volume.plus(finished(part, layout));
+                    }
+                }
+            }
+        }
+        return volume;
+    }
+
+    private static Volume finished(Part part, Layout layout) {
+        if (part.section() instanceof Section.Measured measured) {
+            return Volume.of(part.length(), measured.width(), measured.thickness());
+        }
+        Length width = layout.width();
+        return Volume.of(part.length(), width, layout.thickness());
+    }
+
+    private StockItem item(Layout layout) {
+        StockItem item = stock.get(layout.stock());
+        if (item == null) {
+            throw new IllegalStateException("layout of unknown stock " + layout.stock());
+        }
+        return item;
+    }
+
+    private Part part(String id) {
+        Part part = parts.get(id);
+        if (part == null) {
+            throw new IllegalStateException("piece of unknown part " + id);
+        }
+        return part;
+    }
+}

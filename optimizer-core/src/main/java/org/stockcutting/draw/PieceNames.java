@@ -1,0 +1,91 @@
+package org.stockcutting.draw;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.stockcutting.job.Job;
+import org.stockcutting.part.Making;
+import org.stockcutting.part.Part;
+import org.stockcutting.pattern.PlacedPiece;
+
+/** How a placed piece is called on paper: part, number, and which stave or ply of it. */
+public final class PieceNames {
+
+    /** Ranges of numbers that still fit in a label; the rest stands in the legend. */
+    private static final int SHOWN_RANGES = 3;
+
+    private final Job job;
+
+    public PieceNames(Job job) {
+        this.job = job;
+    }
+
+    /** Part and number: {@code rail #1}, {@code top #2 stave 3}, and on equal boards {@code rail #1, 3, 5}. */
+    public String name(PlacedPiece piece) {
+        StringBuilder name = new StringBuilder(piece.part()).append(" #").append(shortened(piece.numbers()));
+        if (!piece.members().isEmpty()) {
+            name.append(' ').append(memberWord(piece.part())).append(' ').append(shortened(distinct(piece.members())));
+        }
+        return name.toString();
+    }
+
+    /** True if {@link #name} leaves numbers out. */
+    public boolean isShortened(PlacedPiece piece) {
+        return ranges(piece.numbers()).size() > SHOWN_RANGES
+                || ranges(distinct(piece.members())).size() > SHOWN_RANGES;
+    }
+
+    /** Every number, one a board. */
+    public String fullNumbers(PlacedPiece piece) {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < piece.numbers().size(); i++) {
+            text.append(i == 0 ? "" : ", ").append(piece.numbers().get(i));
+            if (!piece.members().isEmpty()) {
+                text.append(" (").append(memberWord(piece.part())).append(' ');
+                text.append(piece.members().get(i)).append(')');
+            }
+        }
+        return text.toString();
+    }
+
+    /** Numbers as ranges: {@code 1-3, 7}. */
+    public static String joined(List<Integer> numbers) {
+        return String.join(", ", ranges(numbers));
+    }
+
+    private String memberWord(String partId) {
+        for (Part part : job.parts()) {
+            if (part.id().equals(partId) && part.making() instanceof Making.Lamination) {
+                return "ply";
+            }
+        }
+        return "stave";
+    }
+
+    private static List<Integer> distinct(List<Integer> numbers) {
+        return numbers.stream().distinct().toList();
+    }
+
+    private static String shortened(List<Integer> numbers) {
+        List<String> ranges = ranges(numbers);
+        if (ranges.size() <= SHOWN_RANGES) {
+            return String.join(", ", ranges);
+        }
+        return ranges.get(0) + ", " + ranges.get(1) + " .. " + ranges.get(ranges.size() - 1);
+    }
+
+    private static List<String> ranges(List<Integer> numbers) {
+        List<String> ranges = new ArrayList<>();
+        int i = 0;
+        while (i < numbers.size()) {
+            int j = i;
+            while (j + 1 < numbers.size() && numbers.get(j + 1).intValue() == numbers.get(j) + 1) {
+                j++;
+            }
+            int first = numbers.get(i);
+            int last = numbers.get(j);
+            ranges.add(first == last ? "" + first : first + (j == i + 1 ? ", " : "-") + last);
+            i = j + 1;
+        }
+        return ranges;
+    }
+}

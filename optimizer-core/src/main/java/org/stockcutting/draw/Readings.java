@@ -1,0 +1,118 @@
+package org.stockcutting.draw;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.stockcutting.length.Length;
+import org.stockcutting.pattern.Direction;
+
+/** Running tape readings along the end and the edge of a board, in rows so that none covers another. */
+final class Readings {
+
+    static final int ROWS = 3;
+    private static final int SIZE = Pen.SMALL;
+    private static final double GAP = 6;
+    private static final double TICK = 6;
+
+    private final Frame frame;
+    private final PrintedLengths print;
+
+    Readings(Frame frame, PrintedLengths print) {
+        this.frame = frame;
+        this.print = print;
+    }
+
+    /** Paper y below the last row. */
+    double bottom(CutLines cuts) {
+        int rows = alongEnd(cuts).stream()
+                .mapToInt(mark -> Math.min(mark.row() + 1, ROWS))
+                .max()
+                .orElse(0);
+        return frame.bottom() + TICK + rows * Pen.lineHeight(SIZE) + 4;
+    }
+
+    /** Notes the readings for which there is no room. */
+    void note(CutLines cuts, Legend legend) {
+        List<Length> end = alongEnd(cuts).stream()
+                .filter(m -> m.row() == ROWS)
+                .map(Mark::reading)
+                .toList();
+        List<Length> edge = alongEdge(cuts).stream()
+                .filter(m -> m.row() == ROWS)
+                .map(Mark::reading)
+                .toList();
+        note("Further readings from the end: ", end, legend);
+        note("Further readings from the edge: ", edge, legend);
+    }
+
+    void draw(CutLines cuts, Pen pen) {
+        for (Mark mark : alongEnd(cuts)) {
+            double x = frame.x(mark.reading());
+            boolean shown = mark.row() < ROWS;
+            double base = frame.bottom() + (shown ? TICK + mark.row() * Pen.lineHeight(SIZE) : TICK / 2);
+            pen.line(x, frame.bottom(), x, base, 0.8f);
+            if (shown) {
+                pen.text(mark.text(), x - Pen.width(mark.text(), SIZE) / 2, base + SIZE, SIZE);
+            }
+        }
+        for (Mark mark : alongEdge(cuts)) {
+            double y = frame.y(mark.reading());
+            pen.line(frame.left() - TICK, y, frame.left(), y, 0.8f);
+            if (mark.row() < ROWS) {
+                pen.text(mark.text(), frame.left() - TICK - 3 - Pen.width(mark.text(), SIZE), y + SIZE * 0.35, SIZE);
+            }
+        }
+    }
+
+    /** A reading and the row it stands in; row {@link #ROWS} means that there is no room. */
+    private record Mark(Length reading, String text, int row) {}
+
+    private List<Mark> alongEnd(CutLines cuts) {
+        double[] taken = new double[ROWS];
+        List<Mark> marks = new ArrayList<>();
+        for (Length reading : cuts.readings(Direction.CROSSCUT)) {
+            String text = print.position(reading);
+            double x = frame.x(reading);
+            double from = x - Pen.width(text, SIZE) / 2;
+            int row = 0;
+            while (row < ROWS && (taken[row] > from || passesThrough(taken, row, x))) {
+                row++;
+            }
+            if (row < ROWS) {
+                taken[row] = from + Pen.width(text, SIZE) + GAP;
+            }
+            marks.add(new Mark(reading, text, row));
+        }
+        return marks;
+    }
+
+    /** True if the tick down to a row would cross a text that stands in a row above it. */
+    private static boolean passesThrough(double[] taken, int row, double x) {
+        for (int above = 0; above < row; above++) {
+            if (taken[above] - GAP > x) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private List<Mark> alongEdge(CutLines cuts) {
+        double next = Double.POSITIVE_INFINITY;
+        List<Mark> marks = new ArrayList<>();
+        for (Length reading : cuts.readings(Direction.RIP)) {
+            double y = frame.y(reading);
+            boolean fits = y <= next;
+            if (fits) {
+                next = y - Pen.lineHeight(SIZE);
+            }
+            marks.add(new Mark(reading, print.position(reading), fits ? 0 : ROWS));
+        }
+        return marks;
+    }
+
+    private void note(String lead, List<Length> readings, Legend legend) {
+        if (!readings.isEmpty()) {
+            legend.note(lead
+                    + String.join(", ", readings.stream().map(print::position).toList()));
+        }
+    }
+}

@@ -1,0 +1,286 @@
+package org.stockcutting.solve;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Predicate;
+import org.stockcutting.blank.RoughPiece;
+import org.stockcutting.blank.RoughSection;
+import org.stockcutting.job.Job;
+import org.stockcutting.length.Length;
+import org.stockcutting.length.LengthUnit;
+import org.stockcutting.length.LengthWriter;
+import org.stockcutting.pattern.fit.Fit;
+import org.stockcutting.pattern.fit.UsableArea;
+import org.stockcutting.plan.Unplaced;
+import org.stockcutting.stock.StockItem;
+
+/**
+ * Why a part got no wood: the first of the questions below that every stock item answers with no.
+ */
+public final class Diagnosis {
+
+    private final Job job;
+    private final List<StockItem> stock;
+    private final Fit fit;
+    private final LengthWriter writer;
+
+    public Diagnosis(Job job, List<StockItem> stock) {
+        this.job = job;
+        this.stock = List.copyOf(stock);
+        this.fit = new Fit(job.shop());
+        this.writer = new LengthWriter(job.writing().unit(), job.writing().decimal());
+    }
+
+    /**
+     * The reason for one part.
+     *
+     * @param missing finished pieces that are not placed
+     * @param exhausted true if the search itself ran to its end
+     */
+    public Unplaced explain(RoughPiece piece, int missing, boolean exhausted) {
+        String id = piece.part().id();
+        List<StockItem> left = filter(stock, item -> fit.materialFits(piece, item));
+        if (left.isEmpty()) {
+            return unplaced(
+                    id,
+                    missing,
+                    Unplaced.Reason.NO_STOCK_OF_MATERIAL,
+                    piece.part().material(),
+                    null,
+                    "add stock of material \"" + piece.part().material() + "\", or change the part's material");
+        }
+        List<StockItem> sameMaterial = left;
+        left = filter(left, item -> fit.sectionFits(piece, item));
+        if (left.isEmpty()) {
+            return noThickness(piece, missing, sameMaterial);
+        }
+        if (mustTurnInVain(piece, left)) {
+            return wrongGrain(id, missing);
+        }
+        List<StockItem> wideEnough = filter(left, item -> isWideEnough(piece, item));
+        if (filter(left, item -> isLongEnough(piece, item)).isEmpty()) {
+            return tooLong(piece, missing, left);
+        }
+        if (wideEnough.isEmpty()) {
+            return tooWide(piece, missing, left);
+        }
+        List<StockItem> grainFits = filter(left, item -> grainFits(piece, item));
+        if (grainFits.isEmpty()) {
+            // Either the grain forbids what the size would allow, or the long boards are too narrow and the wide ones
+            // too short.
+            return filter(left, item -> fit.waysBySize(piece, item).any()).isEmpty()
+                    ? tooLong(piece, missing, wideEnough)
+                    : wrongGrain(id, missing);
+        }
+        List<StockItem> clear = filter(grainFits, item -> isClear(piece, item));
+        if (clear.isEmpty()) {
+            return unplaced(
+                    id,
+                    missing,
+                    Unplaced.Reason.NO_CLEAR_ZONE,
+                    writer.exact(piece.length()),
+                    null,
+                    "add a board with " + text(piece.length()) + " of clear wood, or let the part take knots");
+        }
+        List<StockItem> allowed = filter(clear, item -> !fit.isTooLongToBuy(item));
+        if (allowed.isEmpty()) {
+            return carLimit(piece, missing, clear);
+        }
+        return lastReason(piece, missing, exhausted, allowed);
+    }
+
+    /** True if no stock item could give the piece even with nothing else on it: no search overcomes that. */
+    public boolean fitsNowhere(RoughPiece piece) {
+        return stock.stream().noneMatch(item -> fit.ways(piece, item).any());
+    }
+
+    private Unplaced lastReason(RoughPiece piece, int missing, boolean exhausted, List<StockItem> allowed) {
+        String id = piece.part().id();
+        boolean limited = allowed.stream().allMatch(item -> item.copies().isPresent());
+        if (limited && (exhausted || piece.part().group() == null)) {
+            return unplaced(
+                    id,
+                    missing,
+                    Unplaced.Reason.STOCK_EXHAUSTED,
+                    String.valueOf(missing),
+                    null,
+                    "add stock for " + missing + " more of length " + text(piece.length())
+                            + (exhausted ? "" : ", or allow more time"));
+        }
+        if (piece.part().group() != null) {
+            return unplaced(
+                    id,
+                    missing,
+                    Unplaced.Reason.EXCLUDED_BY_RULE,
+                    "group " + piece.part().group(),
+                    null,
+                    "take the part out of its group, or add a board long enough for the whole group");
+        }
+        if (exhausted || hasLimits()) {
+            return unplaced(
+                    id,
+                    missing,
+                    Unplaced.Reason.EXCLUDED_BY_RULE,
+                    null,
+                    null,
+                    "the saw limits leave no way to cut it: raise ripCapacity, crosscutCapacity or stages");
+        }
+        return unplaced(
+                id, missing, Unplaced.Reason.NOT_REACHED_BEFORE_LIMIT, null, null, "allow more work or seconds");
+    }
+
+    private boolean hasLimits() {
+        return !job.shop().limits().equals(org.stockcutting.job.SawLimits.NONE);
+    }
+
+    private Unplaced noThickness(RoughPiece piece, int missing, List<StockItem> sameMaterial) {
+        String id = piece.part().id();
+        if (piece.section() instanceof RoughSection.AsItComes asItComes) {
+            return unplaced(
+                    id,
+                    missing,
+                    Unplaced.Reason.NO_STOCK_OF_THICKNESS,
+                    asItComes.nominal(),
+                    null,
+                    "add a length of " + asItComes.nominal());
+        }
+        Length need = ((RoughSection.Sized) piece.section()).thickness();
+        Length nearest = sameMaterial.stream()
+                .map(StockItem::thickness)
+                .min(Comparator.comparing((Length t) -> Math.abs(t.minus(need).nanometres())))
+                .orElse(Length.ZERO);
+        return unplaced(
+                id,
+                missing,
+                Unplaced.Reason.NO_STOCK_OF_THICKNESS,
+                writer.exact(need),
+                writer.exact(nearest),
+                "add stock " + text(need) + " thick, or change the part's thickness or allowance");
+    }
+
+    private Unplaced tooLong(RoughPiece piece, int missing, List<StockItem> left) {
+        Length longest = left.stream()
+                .map(item -> UsableArea.of(item, job.shop()).length())
+                .max(Comparator.naturalOrder())
+                .orElse(Length.ZERO);
+        StockItem sample = left.get(0);
+        Length trims = sample.length().minus(UsableArea.of(sample, job.shop()).length());
+        return unplaced(
+                piece.part().id(),
+                missing,
+                Unplaced.Reason.LONGER_THAN_ANY_STOCK,
+                writer.exact(piece.length()),
+                writer.exact(longest),
+                "add a length of " + nextLength(piece.length().plus(trims)) + " or more");
+    }
+
+    private Unplaced tooWide(RoughPiece piece, int missing, List<StockItem> left) {
+        Length need = piece.section() instanceof RoughSection.Sized sized ? sized.width() : Length.ZERO;
+        Length widest = left.stream()
+                .map(item -> UsableArea.of(item, job.shop()).width())
+                .max(Comparator.naturalOrder())
+                .orElse(Length.ZERO);
+        return unplaced(
+                piece.part().id(),
+                missing,
+                Unplaced.Reason.WIDER_THAN_ANY_STOCK,
+                writer.exact(need),
+                writer.exact(widest),
+                "add stock at least " + text(need) + " wide inside its trims, or glue the part up from staves");
+    }
+
+    private Unplaced carLimit(RoughPiece piece, int missing, List<StockItem> clear) {
+        Length shortest = clear.stream()
+                .map(StockItem::length)
+                .min(Comparator.naturalOrder())
+                .orElse(Length.ZERO);
+        return unplaced(
+                piece.part().id(),
+                missing,
+                Unplaced.Reason.EXCLUDED_BY_RULE,
+                writer.exact(shortest),
+                job.shop().carLength() == null ? null : writer.exact(job.shop().carLength()),
+                "raise carLength to " + text(shortest) + ", or have the yard deliver");
+    }
+
+    /** The next length that is usually sold: even feet, or steps of 300 mm (EN 336 practice). */
+    private String nextLength(Length need) {
+        LengthUnit unit = job.writing().unit();
+        long step = unit.isImperial() ? 2 * LengthUnit.FOOT.nanometres() : 300 * LengthUnit.MILLIMETRE.nanometres();
+        long steps = -Math.floorDiv(-need.nanometres(), step);
+        return unit.isImperial() ? 2 * steps + "'" : text(Length.ofNanometres(steps * step));
+    }
+
+    private static Unplaced wrongGrain(String id, int missing) {
+        return unplaced(
+                id,
+                missing,
+                Unplaced.Reason.GRAIN_DOES_NOT_FIT,
+                null,
+                null,
+                "let the part lie either way (grain \"any\"), or add wider stock");
+    }
+
+    /** The grain lets the piece lie across only, where it is too big; along, it would fit: its length is not the trouble. */
+    private boolean mustTurnInVain(RoughPiece piece, List<StockItem> left) {
+        return filter(left, item -> fit.waysByGrain(piece, item).straight() || grainFits(piece, item))
+                        .isEmpty()
+                && !filter(left, item -> fit.waysBySize(piece, item).straight()).isEmpty();
+    }
+
+    private boolean isLongEnough(RoughPiece piece, StockItem item) {
+        UsableArea area = UsableArea.of(item, job.shop());
+        Fit.Ways grain = fit.waysByGrain(piece, item);
+        return (grain.straight() && !piece.length().isMoreThan(area.length()))
+                || (grain.turned() && !piece.length().isMoreThan(area.width()));
+    }
+
+    private boolean isWideEnough(RoughPiece piece, StockItem item) {
+        UsableArea area = UsableArea.of(item, job.shop());
+        Fit.Ways grain = fit.waysByGrain(piece, item);
+        Length width = Fit.widthOn(piece, area);
+        return (grain.straight() && !width.isMoreThan(area.width()))
+                || (grain.turned() && !width.isMoreThan(area.length()));
+    }
+
+    private boolean grainFits(RoughPiece piece, StockItem item) {
+        Fit.Ways size = fit.waysBySize(piece, item);
+        Fit.Ways grain = fit.waysByGrain(piece, item);
+        return (size.straight() && grain.straight()) || (size.turned() && grain.turned());
+    }
+
+    private boolean isClear(RoughPiece piece, StockItem item) {
+        Fit.Ways size = fit.waysBySize(piece, item);
+        Fit.Ways grain = fit.waysByGrain(piece, item);
+        return (size.straight() && grain.straight() && fit.hasClearPlace(piece, item, false))
+                || (size.turned() && grain.turned() && fit.hasClearPlace(piece, item, true));
+    }
+
+    /** Exact text with its unit, as a person reads it. */
+    private String text(Length length) {
+        String exact = writer.exact(length);
+        boolean bare = exact.chars().noneMatch(c -> Character.isLetter(c) || c == '"' || c == '\'');
+        return bare ? exact + " " + job.writing().unit().symbol() : exact;
+    }
+
+    private static List<StockItem> filter(List<StockItem> items, Predicate<StockItem> test) {
+        List<StockItem> kept = new ArrayList<>();
+        for (StockItem item : items) {
+            if (test.test(item)) {
+                kept.add(item);
+            }
+        }
+        return kept;
+    }
+
+    private static Unplaced unplaced(
+            String part,
+            int missing,
+            Unplaced.Reason reason,
+            @org.jspecify.annotations.Nullable String needs,
+            @org.jspecify.annotations.Nullable String limit,
+            String remedy) {
+        return new Unplaced(part, missing, reason, needs, limit, remedy);
+    }
+}
