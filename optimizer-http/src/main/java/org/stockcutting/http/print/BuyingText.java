@@ -1,0 +1,93 @@
+package org.stockcutting.http.print;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.stockcutting.draw.PrintedLengths;
+import org.stockcutting.job.Job;
+import org.stockcutting.material.NominalSize;
+import org.stockcutting.plan.BuyingLine;
+import org.stockcutting.plan.CuttingPlan;
+import org.stockcutting.plan.Layout;
+import org.stockcutting.stock.StockItem;
+
+/** The buying list, and what comes from the rack. */
+final class BuyingText {
+
+    private static final List<Boolean> RIGHT = List.of(true, false, false, true, true, true);
+
+    private final Job job;
+    private final Amounts amounts;
+    private final PrintedLengths lengths;
+
+    BuyingText(Job job, Amounts amounts, PrintedLengths lengths) {
+        this.job = job;
+        this.amounts = amounts;
+        this.lengths = lengths;
+    }
+
+    void print(CuttingPlan plan, TextPage page) {
+        if (plan.derived().buyingList().isEmpty()) {
+            page.line("Nothing to buy.");
+        } else {
+            page.line("Buying list").table(RIGHT, rows(plan));
+        }
+        rack(plan, page);
+    }
+
+    private List<List<String>> rows(CuttingPlan plan) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("how many", "what", "size", "price", "total", "board feet"));
+        BigDecimal feet = BigDecimal.ZERO;
+        int pieces = 0;
+        for (BuyingLine line : plan.derived().buyingList()) {
+            rows.add(List.of(
+                    Integer.toString(line.quantity()),
+                    Clip.to(line.stock(), 28),
+                    Clip.to(what(line.stock()), 30),
+                    line.price() == null ? "-" : amounts.money(line.price()),
+                    line.total() == null ? "-" : amounts.money(line.total()),
+                    line.boardFeet() == null ? "" : amounts.decimal(line.boardFeet())));
+            feet = line.boardFeet() == null ? feet : feet.add(line.boardFeet());
+            pieces += line.quantity();
+        }
+        rows.add(List.of(
+                Integer.toString(pieces),
+                "in all",
+                "",
+                "",
+                plan.cost() == null ? "-" : amounts.money(plan.cost()),
+                feet.signum() == 0 ? "" : amounts.decimal(feet)));
+        return rows;
+    }
+
+    private String what(String id) {
+        for (StockItem.ForSale item : job.forSale()) {
+            if (item.id().equals(id)) {
+                NominalSize nominal = item.nominal();
+                String section = nominal == null
+                        ? lengths.part(item.width()) + " x " + lengths.part(item.thickness())
+                        : nominal.name();
+                return section + ", " + lengths.part(item.length()) + " " + lengths.unit() + " long";
+            }
+        }
+        return "";
+    }
+
+    private void rack(CuttingPlan plan, TextPage page) {
+        Map<String, Integer> used = new TreeMap<>();
+        for (Layout layout : plan.layouts()) {
+            if (job.onHand().stream().anyMatch(item -> item.id().equals(layout.stock()))) {
+                used.merge(layout.stock(), layout.repeat(), Integer::sum);
+            }
+        }
+        if (used.isEmpty()) {
+            return;
+        }
+        List<String> names = new ArrayList<>();
+        used.forEach((id, count) -> names.add(count == 1 ? id : count + " of " + id));
+        page.wrapped("From the rack: " + String.join(", ", names) + ".", "  ");
+    }
+}

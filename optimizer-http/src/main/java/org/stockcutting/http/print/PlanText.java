@@ -1,0 +1,161 @@
+package org.stockcutting.http.print;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.stockcutting.draw.PieceNames;
+import org.stockcutting.draw.PrintedLengths;
+import org.stockcutting.job.Job;
+import org.stockcutting.plan.CuttingPlan;
+import org.stockcutting.plan.Layout;
+import org.stockcutting.plan.SequenceStep;
+import org.stockcutting.plan.Unplaced;
+import org.stockcutting.plan.Warning;
+import org.stockcutting.stock.StockItem;
+
+/** A whole plan for somebody at the bench: what to buy, how good that is, how to cut it, what stays on the rack. */
+public final class PlanText {
+
+    private final Job job;
+    private final Amounts amounts;
+    private final PrintedLengths lengths;
+
+    public PlanText(Job job) {
+        this.job = job;
+        amounts = new Amounts(job.writing());
+        lengths = new PrintedLengths(job.writing());
+    }
+
+    /** The text, lines ending with a line feed. */
+    public String print(CuttingPlan plan) {
+        TextPage page = new TextPage();
+        page.line(job.name()).gap();
+        new BuyingText(job, amounts, lengths).print(plan, page);
+        if (!plan.layouts().isEmpty()) {
+            page.wrapped(BoundText.sentence(plan, amounts), "  ");
+        }
+        unplaced(plan, page);
+        layouts(plan, page);
+        leftovers(plan, page);
+        cautions(plan, page);
+        if (!plan.layouts().isEmpty()) {
+            wood(plan, page);
+        }
+        return page.toString();
+    }
+
+    private void unplaced(CuttingPlan plan, TextPage page) {
+        if (plan.unplaced().isEmpty()) {
+            return;
+        }
+        page.gap().line("Can't be made from this wood");
+        for (Unplaced missing : plan.unplaced()) {
+            StringBuilder text = new StringBuilder("  ")
+                    .append(missing.quantity())
+                    .append(" of ")
+                    .append(missing.part())
+                    .append(": ")
+                    .append(reason(missing.reason()));
+            if (missing.needs() != null && missing.limit() != null) {
+                text.append(" (needs ").append(missing.needs()).append(", the most there is: ");
+                text.append(missing.limit()).append(')');
+            }
+            String stop = missing.remedy().endsWith(".") ? "" : ".";
+            page.wrapped(text + ". Way out: " + missing.remedy() + stop, "    ");
+        }
+    }
+
+    private static String reason(Unplaced.Reason reason) {
+        return switch (reason) {
+            case LONGER_THAN_ANY_STOCK -> "longer than any stock";
+            case WIDER_THAN_ANY_STOCK -> "wider than any stock";
+            case NO_STOCK_OF_MATERIAL -> "no stock of that material";
+            case NO_STOCK_OF_THICKNESS -> "no stock of that thickness";
+            case GRAIN_DOES_NOT_FIT -> "the grain would run the wrong way";
+            case NO_CLEAR_ZONE -> "no stretch of wood clear enough";
+            case STOCK_EXHAUSTED -> "the stock runs out";
+            case EXCLUDED_BY_RULE -> "a shop rule forbids it";
+            case NOT_REACHED_BEFORE_LIMIT -> "no place found before the search ended";
+        };
+    }
+
+    private void layouts(CuttingPlan plan, TextPage page) {
+        if (plan.layouts().isEmpty()) {
+            return;
+        }
+        int boards = plan.layouts().stream().mapToInt(Layout::repeat).sum();
+        page.gap()
+                .line("Cutting plan: " + counted(boards, "board") + ", "
+                        + counted(plan.layouts().size(), "layout")
+                        + ". The origin end is on the left, the origin edge at the bottom.")
+                .line("Dots mark leftovers, / trims, x bad wood; (3) is row 3 of the table below; ~ is rounded.");
+        LayoutText text = new LayoutText(lengths, new PieceNames(job));
+        Map<String, Integer> next = new HashMap<>();
+        for (Layout layout : plan.layouts()) {
+            int first = next.getOrDefault(layout.stock(), 1);
+            next.put(layout.stock(), first + layout.repeat());
+            page.gap();
+            text.print(layout, stockOf(layout), first, page);
+        }
+    }
+
+    private StockItem stockOf(Layout layout) {
+        return Stream.<StockItem>concat(job.forSale().stream(), job.onHand().stream())
+                .filter(item -> item.id().equals(layout.stock()))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("the job has no stock called " + layout.stock()));
+    }
+
+    private void leftovers(CuttingPlan plan, TextPage page) {
+        if (plan.derived().offcuts().isEmpty()) {
+            return;
+        }
+        page.gap().line("Worth keeping");
+        for (StockItem.OnHand offcut : plan.derived().offcuts()) {
+            page.line("  " + offcut.quantity() + "  " + lengths.gap(offcut.length()) + " x "
+                    + lengths.gap(offcut.width()) + " x " + lengths.gap(offcut.thickness()) + " " + lengths.unit()
+                    + ", " + Clip.to(offcut.material(), 30) + "  (" + Clip.to(offcut.id(), 30) + ")");
+        }
+    }
+
+    /** Equal sentences are said once, with how often they hold. */
+    private static void cautions(CuttingPlan plan, TextPage page) {
+        Map<String, Integer> said = new java.util.LinkedHashMap<>();
+        for (Warning warning : plan.derived().warnings()) {
+            said.merge(warning.text(), 1, Integer::sum);
+        }
+        for (SequenceStep step : plan.derived().cutSequence()) {
+            if (step.caution() != null) {
+                said.merge(step.caution(), 1, Integer::sum);
+            }
+        }
+        if (said.isEmpty()) {
+            return;
+        }
+        page.gap().line("Take care");
+        for (Map.Entry<String, Integer> entry : said.entrySet()) {
+            page.wrapped(
+                    "  " + entry.getKey() + (entry.getValue() == 1 ? "" : " (" + entry.getValue() + " times)"), "    ");
+        }
+    }
+
+    private void wood(CuttingPlan plan, TextPage page) {
+        BigDecimal percent = plan.derived().yield().ratio().movePointRight(2).setScale(1, RoundingMode.DOWN);
+        page.gap()
+                .line("Yield: " + amounts.decimal(percent) + "% of the wood ends in finished parts. "
+                        + counted(plan.derived().setUps(), "set-up") + " at the saw.");
+    }
+
+    static String counted(int count, String word) {
+        return count + " " + word + (count == 1 ? "" : "s");
+    }
+
+    /** Statuses under which a plan leaves nothing undone. */
+    public static boolean isComplete(CuttingPlan plan) {
+        return Set.of(org.stockcutting.plan.Status.OPTIMAL, org.stockcutting.plan.Status.FEASIBLE)
+                .contains(plan.header().status());
+    }
+}
