@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import org.stockcutting.length.Length;
 import org.stockcutting.length.LengthReader;
 import org.stockcutting.length.LengthUnit;
@@ -20,6 +21,7 @@ import org.stockcutting.stock.Price;
 import org.stockcutting.stock.PriceUnit;
 import org.stockcutting.stock.StockItem;
 import org.stockcutting.stock.Trim;
+import org.stockcutting.stock.Zone;
 
 /**
  * Builds a job in a program, with the defaults a document would have. Lengths are texts as makers write them, read in the job's unit; a
@@ -39,7 +41,7 @@ public final class JobBuilder {
     private Currency currency;
     private String material = "wood";
     private ShopRules shop = ShopRules.defaults();
-    private Goal goal = Goal.COST;
+    private @Nullable Goal goal;
     private Effort effort = Effort.defaults();
     private int sets = 1;
 
@@ -108,11 +110,13 @@ public final class JobBuilder {
         return this;
     }
 
+    /** What is to be least; where this is not called, money if anything for sale has a price, else waste. */
     public JobBuilder goal(Goal least) {
         goal = least;
         return this;
     }
 
+    /** How hard to search; {@link Effort#defaults()} where this is not called. */
     public JobBuilder effort(Effort hard) {
         effort = hard;
         return this;
@@ -140,6 +144,7 @@ public final class JobBuilder {
                 id, quantity, length(length), section, material, null, WoodClass.CLEAR, 0, making, null, null));
     }
 
+    /** A part as a record, for what the short forms do not say. */
     public JobBuilder part(Part part) {
         parts.add(part);
         return this;
@@ -182,6 +187,7 @@ public final class JobBuilder {
                 each(price)));
     }
 
+    /** A piece of stock for sale as a record. */
     public JobBuilder stock(StockItem.ForSale item) {
         forSale.add(item);
         return this;
@@ -193,23 +199,49 @@ public final class JobBuilder {
         return this;
     }
 
+    /** A board on hand as it was measured, with its bad stretches. */
+    public JobBuilder measured(String id, String length, String width, String thickness, Zone... bad) {
+        return stock(new StockItem.OnHand(
+                id,
+                Form.BOARD,
+                null,
+                length(length),
+                length(width),
+                length(thickness),
+                material,
+                Grain.LENGTH,
+                null,
+                1,
+                List.of(bad)));
+    }
+
+    /** A stretch of a board that no part may touch, over the whole width: two readings of the tape from the raw start end. */
+    public Zone bad(String from, String to) {
+        return new Zone(length(from), length(to), null, null, Zone.Severity.UNUSABLE, Zone.Face.BOTH, false);
+    }
+
     /** The job. Whether it can be planned is the business of {@link JobReview}. */
     public Job build() {
         return new Job(
                 name,
-                new Writing(unit, '.', unit.isImperial() ? Length.inches("0.0625") : null, currency),
+                new Writing(unit, '.', null, currency),
                 sets,
                 shop,
                 new TreeMap<>(Job.builtInAllowances()),
                 parts,
                 forSale,
                 onHand,
-                goal,
+                goal == null ? usualGoal() : goal,
                 effort);
     }
 
+    private Goal usualGoal() {
+        return forSale.stream().anyMatch(item -> item.price() != null) ? Goal.COST : Goal.WASTE;
+    }
+
     private Price each(String price) {
-        return new Price(new BigDecimal(price), currency, PriceUnit.PIECE);
+        BigDecimal amount = new BigDecimal(price).stripTrailingZeros();
+        return new Price(amount.setScale(Math.max(0, amount.scale())), currency, PriceUnit.PIECE);
     }
 
     private static NominalSize size(String nominal) {

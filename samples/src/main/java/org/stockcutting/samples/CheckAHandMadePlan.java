@@ -32,6 +32,8 @@ public final class CheckAHandMadePlan {
             out.append(violation.cause())
                     .append(" at ")
                     .append(violation.pointer())
+                    .append(": ")
+                    .append(violation.text())
                     .append('\n');
         }
         return out.toString();

@@ -2,6 +2,8 @@ package org.stockcutting.samples;
 
 import org.stockcutting.Optimizer;
 import org.stockcutting.job.JobBuilder;
+import org.stockcutting.length.LengthUnit;
+import org.stockcutting.length.LengthWriter;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.stock.Form;
 import org.stockcutting.stock.StockItem;
@@ -27,13 +29,15 @@ public final class UseTheLeftovers {
                 .part("side", 2, "14", "1x6")
                 .part("end", 2, "9", "1x6")
                 .board("1x6-8", "1x6", "8'", "9.80");
+        LengthWriter lengths = new LengthWriter(LengthUnit.INCH, '.');
         StringBuilder out =
                 new StringBuilder("first job: ").append(first.cost()).append('\n');
         for (StockItem.OnHand offcut : first.derived().offcuts()) {
             out.append("on the rack: ")
                     .append(offcut.id())
                     .append(", ")
-                    .append(offcut.length())
+                    .append(lengths.exact(offcut.length()))
+                    .append(" long")
                     .append('\n');
             second.stock(offcut);
         }

@@ -1,6 +1,5 @@
 package org.stockcutting.samples;
 
-import java.util.concurrent.atomic.AtomicInteger;
 import org.stockcutting.Optimizer;
 import org.stockcutting.job.Job;
 import org.stockcutting.job.JobBuilder;
@@ -20,20 +19,28 @@ public final class WatchAndCancel {
         Job job = builder.board("1x6-8", "1x6", "8'", "9.80")
                 .board("1x6-12", "1x6", "12'", "14.20")
                 .build();
+        StringBuilder out = new StringBuilder();
         CancelToken cancel = new CancelToken();
-        AtomicInteger plans = new AtomicInteger();
+        // With one thread the listener is called by the thread that plans: it may use what is around it.
         CuttingPlan plan = new Optimizer()
                 .plan(
                         job,
                         job.effort(),
                         progress -> {
-                            plans.incrementAndGet();
-                            cancel.cancel();
+                            CuttingPlan best = progress.best();
+                            if (best != null && !cancel.isCancelled()) {
+                                out.append("a plan for ").append(best.cost()).append(": good enough\n");
+                                cancel.cancel();
+                            }
                         },
                         cancel);
-        return "heard of a plan: " + (plans.get() > 0) + "\nall parts placed: "
-                + plan.unplaced().isEmpty() + "\nsame again next time: "
-                + plan.header().reproducible() + "\n";
+        out.append("kept: ").append(plan.cost()).append('\n');
+        out.append("parts without wood: ").append(plan.unplaced().size()).append('\n');
+        out.append("stopped: ").append(plan.header().stopReason().word()).append('\n');
+        out.append("same again next time: ")
+                .append(plan.header().reproducible())
+                .append('\n');
+        return out.toString();
     }
 
     public static void main(String[] args) {

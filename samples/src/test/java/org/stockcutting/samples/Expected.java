@@ -10,6 +10,9 @@ import java.nio.file.Path;
 /** Committed answers: compared byte for byte, or written anew with {@code -Dsamples.write=true}. */
 final class Expected {
 
+    static final String WAY_OUT = "if the change is wanted, run the samples' tests with -Dsamples.write=true, read the"
+            + " difference and commit it";
+
     private static final Path FOLDER = Path.of("expected");
 
     private Expected() {}
@@ -23,12 +26,7 @@ final class Expected {
                 return;
             }
             String wanted = Files.exists(file) ? Files.readString(file) : "";
-            assertThat(actual)
-                    .as(
-                            "samples/expected/%s; if the change is wanted, run this test with -Dsamples.write=true, read the"
-                                    + " difference and commit it",
-                            name)
-                    .isEqualTo(wanted);
+            assertThat(actual).as("samples/expected/%s; %s", name, WAY_OUT).isEqualTo(wanted);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

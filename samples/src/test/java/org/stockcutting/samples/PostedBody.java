@@ -11,16 +11,18 @@ import java.nio.charset.StandardCharsets;
 final class PostedBody implements AutoCloseable {
 
     private final HttpServer server;
-    private volatile String path = "";
+    private volatile String request = "";
     private volatile String body = "";
 
-    PostedBody(String answer) throws IOException {
+    PostedBody(int status, String answer) throws IOException {
         server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
         server.createContext("/", exchange -> {
-            path = exchange.getRequestURI().getPath();
+            request = exchange.getRequestMethod() + " "
+                    + exchange.getRequestURI().getPath() + " "
+                    + exchange.getRequestHeaders().getFirst("Content-Type");
             body = new String(exchange.getRequestBody().readAllBytes(), StandardCharsets.UTF_8);
             byte[] bytes = answer.getBytes(StandardCharsets.UTF_8);
-            exchange.sendResponseHeaders(200, bytes.length);
+            exchange.sendResponseHeaders(status, bytes.length);
             exchange.getResponseBody().write(bytes);
             exchange.close();
         });
@@ -31,8 +33,9 @@ final class PostedBody implements AutoCloseable {
         return URI.create("http://127.0.0.1:" + server.getAddress().getPort());
     }
 
-    String path() {
-        return path;
+    /** Method, path and content type. */
+    String request() {
+        return request;
     }
 
     String body() {

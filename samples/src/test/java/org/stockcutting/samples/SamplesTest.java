@@ -3,128 +3,123 @@ package org.stockcutting.samples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.math.BigInteger;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.stockcutting.Optimizer;
 import org.stockcutting.check.PlanChecker;
-import org.stockcutting.io.CsvJobReader;
-import org.stockcutting.io.JobReader;
-import org.stockcutting.io.JobReading;
 import org.stockcutting.io.PlanReader;
 import org.stockcutting.io.PlanReading;
 import org.stockcutting.io.PlanWriter;
-import org.stockcutting.job.Goal;
-import org.stockcutting.job.Job;
-import org.stockcutting.plan.CuttingPlan;
-import org.stockcutting.plan.Layout;
+import org.stockcutting.part.Part;
+import org.stockcutting.stock.Form;
 
 /** Every sample job gives the committed plan, to the byte, on any machine; every plan passes the checker. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class SamplesTest {
 
-    private static final Path JOBS = Path.of("jobs");
-    private static final Optimizer OPTIMIZER = new Optimizer();
+    private final Map<String, Answer> answers = new TreeMap<>();
 
-    static List<String> names() throws IOException {
-        try (Stream<Path> files = Files.list(JOBS)) {
-            return files.filter(file -> file.toString().endsWith(".json"))
-                    .map(file -> file.getFileName().toString().replace(".json", ""))
-                    .sorted()
-                    .toList();
+    @BeforeAll
+    void planThemAll() throws IOException {
+        Optimizer optimizer = new Optimizer();
+        for (Path sample : Answer.samples()) {
+            Answer answer = Answer.to(sample, optimizer);
+            answers.put(answer.name(), answer);
         }
     }
 
-    private static JobReading read(String name) throws IOException {
-        return new JobReader().read(Files.readAllBytes(JOBS.resolve(name + ".json")));
+    List<String> names() {
+        return List.copyOf(answers.keySet());
+    }
+
+    private Answer answer(String name) {
+        return answers.get(name);
     }
 
     @ParameterizedTest
     @MethodSource("names")
     void theJobGivesTheCommittedPlan(String name) throws IOException {
-        JobReading reading = read(name);
-        Job job = reading.orThrow();
-        CuttingPlan plan = OPTIMIZER.plan(job);
-        assertThat(PlanChecker.check(job, plan)).isEmpty();
-        String document = new PlanWriter(job).write(plan, reading.defaults());
-        Expected.check(name + ".plan.json", document);
-        PlanReading back = new PlanReader(job).read(document);
-        assertThat(back.orThrow()).isEqualTo(plan);
-        assertThat(new PlanWriter(job).write(back.orThrow(), back.defaults())).isEqualTo(document);
+        Answer answer = answer(name);
+        assertThat(answer.plan().header().reproducible())
+                .as("work, not the clock, ended %s", name)
+                .isTrue();
+        assertThat(PlanChecker.check(answer.job(), answer.plan())).isEmpty();
+        Expected.check(name + ".plan.json", answer.document());
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void thePlanIsReadBackAsItWas(String name) {
+        Answer answer = answer(name);
+        PlanReading back = new PlanReader(answer.job()).read(answer.document());
+        assertThat(back.orThrow()).isEqualTo(answer.plan());
+        assertThat(PlanChecker.check(answer.job(), back.orThrow())).isEmpty();
+        assertThat(new PlanWriter(answer.job()).write(back.orThrow(), back.defaults()))
+                .isEqualTo(answer.document());
     }
 
     @Test
     void theTableOfAnswersIsTheCommittedOne() throws IOException {
-        StringBuilder table =
-                new StringBuilder("sample,status,stopped,value,bound,searchedBound,boards,setUps,yield\n");
-        for (String name : names()) {
-            Job job = read(name).orThrow();
-            table.append(row(name, job, OPTIMIZER.plan(job)));
-        }
-        Expected.check("answers.csv", table.toString());
+        Expected.check(
+                "answers.csv",
+                answers.values().stream().map(Answer::row).collect(Collectors.joining("", Answer.HEADER, "")));
     }
 
-    private static String row(String name, Job job, CuttingPlan plan) {
-        BigInteger searched = plan.objective().searchedBound();
-        return String.join(
-                        ",",
-                        name,
-                        plan.header().status().word(),
-                        plan.header().stopReason().word(),
-                        amount(job, plan.objective().value()),
-                        amount(job, plan.objective().bound()),
-                        searched == null ? "" : amount(job, searched),
-                        String.valueOf(
-                                plan.layouts().stream().mapToInt(Layout::repeat).sum()),
-                        String.valueOf(plan.derived().setUps()),
-                        plan.derived().yield().ratio().toPlainString())
-                + "\n";
-    }
-
-    private static String amount(Job job, BigInteger atomic) {
-        return job.goal() == Goal.COST
-                ? org.stockcutting.stock.Money.ofMinor(
-                                atomic.longValueExact(), job.writing().currency())
-                        .toString()
-                : atomic.toString();
+    /** The project's measured job stays the size that its read-me says. */
+    @Test
+    void theTypicalJobHasItsSize() {
+        Answer typical = answer("typical");
+        assertThat(typical.job().parts()).hasSize(30);
+        assertThat(typical.job().parts().stream().mapToInt(Part::quantity).sum())
+                .isEqualTo(120);
+        assertThat(typical.job().forSale())
+                .filteredOn(item -> item.form() == Form.BOARD)
+                .hasSize(4);
+        assertThat(typical.job().forSale())
+                .filteredOn(item -> item.form() == Form.SHEET)
+                .isNotEmpty();
     }
 
     @Test
-    void tablesReadAsTheJobTheyAre() throws IOException {
-        Path folder = JOBS.resolve("csv-shelf");
-        JobReading reading = new CsvJobReader()
-                .read(
-                        Files.readString(folder.resolve("parts.csv")),
-                        Files.readString(folder.resolve("stock.csv")),
-                        Files.readString(folder.resolve("shop.json")));
-        Job job = reading.orThrow();
-        CuttingPlan plan = OPTIMIZER.plan(job);
-        assertThat(PlanChecker.check(job, plan)).isEmpty();
-        Expected.check("csv-shelf.plan.json", new PlanWriter(job).write(plan, reading.defaults()));
+    void theReadMeSaysWhatComesOut() throws IOException {
+        ReadMe.check(answers.values());
     }
 
     @Test
-    void theSmallProgramsPrintWhatIsCommitted() {
-        Expected.check("HelloPlan.txt", HelloPlan.answer());
-        Expected.check("UseTheLeftovers.txt", UseTheLeftovers.answer());
-        Expected.check("CutAroundKnots.txt", CutAroundKnots.answer());
-        Expected.check("GlueUpTabletop.txt", GlueUpTabletop.answer());
-        Expected.check("OneSheetOfPlywood.txt", OneSheetOfPlywood.answer());
-        Expected.check("WatchAndCancel.txt", WatchAndCancel.answer());
-        Expected.check("CheckAHandMadePlan.txt", CheckAHandMadePlan.answer());
-    }
-
-    @Test
-    void theServiceIsAskedWithTheJobDocument() throws IOException, InterruptedException {
-        try (PostedBody server = new PostedBody("{\"status\": \"optimal\"}")) {
-            Path job = JOBS.resolve("tool-cabinet.json");
-            assertThat(AskTheService.answer(server.address(), job)).isEqualTo("200\n{\"status\": \"optimal\"}");
-            assertThat(server.path()).isEqualTo("/v1/plans");
+    void theServiceIsPostedTheJobAndItsPlanIsChecked() throws IOException, InterruptedException {
+        Path job = Path.of("jobs", "tool-cabinet.json");
+        try (PostedBody server = new PostedBody(200, answer("tool-cabinet").document())) {
+            Expected.check("AskTheService.txt", AskTheService.answer(server.address(), job));
+            assertThat(server.request()).isEqualTo("POST /v1/plans application/json");
             assertThat(server.body()).isEqualTo(Files.readString(job));
+        }
+    }
+
+    /** A plan that lies about a length, from a service that says all is well. */
+    @Test
+    void aWrongPlanFromAServiceIsFoundOut() throws IOException, InterruptedException {
+        String wrong = answer("tool-cabinet").document().replaceFirst("\"setUps\": (\\d+)", "\"setUps\": 1$1");
+        try (PostedBody server = new PostedBody(200, wrong)) {
+            assertThat(AskTheService.answer(server.address(), Path.of("jobs", "tool-cabinet.json")))
+                    .contains("1 violations found");
+        }
+    }
+
+    @Test
+    void aRefusalOfTheServiceIsPassedOn() throws IOException, InterruptedException {
+        String problem = "{\"title\": \"The job cannot be read\"}";
+        try (PostedBody server = new PostedBody(422, problem)) {
+            assertThat(AskTheService.answer(server.address(), Path.of("jobs", "too-long.json")))
+                    .isEqualTo("refused with 422\n" + problem + "\n");
         }
     }
 }
