@@ -1,0 +1,31 @@
+package org.stockcutting.bench;
+
+import java.util.List;
+import org.stockcutting.bench.peers.PeersCommand;
+import org.stockcutting.bench.speed.SpeedCommand;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/** The command line of the benchmarks. */
+@Command(
+        name = "benchmarks",
+        mixinStandardHelpOptions = true,
+        synopsisSubcommandLabel = "COMMAND",
+        description = "How good and how fast the library is, measured.")
+public final class Main {
+
+    /** Every subcommand. */
+    static final List<Class<?>> COMMANDS = List.of(PeersCommand.class, SpeedCommand.class);
+
+    private Main() {}
+
+    public static void main(String[] args) {
+        System.exit(commandLine().execute(args));
+    }
+
+    static CommandLine commandLine() {
+        CommandLine line = new CommandLine(new Main());
+        COMMANDS.forEach(line::addSubcommand);
+        return line;
+    }
+}
