@@ -10,6 +10,7 @@ import org.stockcutting.job.Job;
 import org.stockcutting.length.Length;
 import org.stockcutting.length.LengthUnit;
 import org.stockcutting.length.LengthWriter;
+import org.stockcutting.part.Making;
 import org.stockcutting.pattern.fit.Fit;
 import org.stockcutting.pattern.fit.UsableArea;
 import org.stockcutting.plan.Unplaced;
@@ -116,6 +117,15 @@ public final class Diagnosis {
                     "group " + piece.part().group(),
                     null,
                     "take the part out of its group, or add a board long enough for the whole group");
+        }
+        if (piece.part().making() instanceof Making.GlueUp glueUp && glueUp.from() == Making.StaveSource.ONE_BOARD) {
+            return unplaced(
+                    id,
+                    missing,
+                    Unplaced.Reason.EXCLUDED_BY_RULE,
+                    piece.perPart() + " staves from one board",
+                    null,
+                    "let the staves come from any boards, or add a board that gives all of them");
         }
         if (exhausted || hasLimits()) {
             return unplaced(

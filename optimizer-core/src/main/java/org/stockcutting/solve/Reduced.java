@@ -15,7 +15,8 @@ import org.stockcutting.stock.StockItem;
  * @param unitX nanometres of one unit along the boards
  * @param unitY nanometres of one unit across the boards; equal to {@code unitX} where anything may be turned
  * @param costUnit atomic units of the goal in one cost unit
- * @param exact false if lengths or costs had to be rounded (parts up, stock down): plans stay valid, proofs by search do not carry over
+ * @param exact false if lengths or costs had to be rounded (parts up, stock down), or stave widths were fixed beforehand: plans stay
+ *     valid, proofs by search do not carry over
  */
 record Reduced(
         Instance instance,

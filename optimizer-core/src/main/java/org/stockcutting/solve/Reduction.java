@@ -62,7 +62,10 @@ final class Reduction {
                 limits(),
                 keepRules(),
                 groups(members));
-        boolean exact = scale.exact() && costs.exact() && !rounded;
+        // Staves are planned at equal widths; other widths that the job allows may do better, so no search proves
+        // anything.
+        boolean staves = component.pieces().stream().anyMatch(piece -> piece.kind() == RoughPiece.Kind.STAVE);
+        boolean exact = scale.exact() && costs.exact() && !rounded && !staves;
         return new Reduced(instance, members, component.stock(), scale.unitX(), scale.unitY(), costs.unit(), exact);
     }
 

@@ -1,6 +1,5 @@
 package org.stockcutting.solve.guillotine;
 
-import java.util.Arrays;
 import java.util.List;
 import org.stockcutting.solve.instance.Answer;
 import org.stockcutting.solve.instance.Engine;
@@ -9,10 +8,8 @@ import org.stockcutting.solve.instance.Weights;
 import org.stockcutting.solve.instance.WorkMeter;
 
 /**
- * The engine for boards that are ripped and for sheets: a handful of pieces exactly, more by shelves, best fit, and then ruin and
- * recreate, until the cost meets the area bound, patience ends or the meter does.
- *
- * <p>Not here yet: bounds beyond area (column generation with an exact guillotine dynamic programme), and diving for one board less.
+ * The engine for boards that are ripped and for sheets: a handful of pieces exactly; more by shelves, best fit, then ruin and recreate
+ * in turns with column generation, until the cost meets a bound, patience ends or the meter does.
  */
 public final class GuillotineEngine implements Engine {
 
@@ -26,8 +23,7 @@ public final class GuillotineEngine implements Engine {
         AreaBound bound = new AreaBound(model);
         SmallSearch small = SmallSearch.suits(model) ? new SmallSearch(yard, meter) : null;
         if (small != null && small.isExact() && !model.paysOffcuts) {
-            Answer answer =
-                    answer(model, small.best(), bound, true, small.best().cost());
+            Answer answer = new Answers(bound).exact(small.best());
             listener.improved(answer, small.best().cost());
             return answer;
         }
@@ -35,21 +31,7 @@ public final class GuillotineEngine implements Engine {
         if (small != null && small.best().isBetterThan(start)) {
             start = small.best();
         }
-        listener.improved(answer(model, start, bound, false, Answer.NO_BOUND), start.cost());
-        TreeSearch search = new TreeSearch(yard, bound, start, seed);
-        search.run(
-                meter,
-                patience(instance),
-                best -> listener.improved(answer(model, best, bound, false, Answer.NO_BOUND), best.cost()));
-        Draft best = search.best();
-        boolean proved = (small != null && small.isExact()) || isAllPlaceable(best, model);
-        return answer(model, best, bound, proved, searchedBound(best, bound));
-    }
-
-    /** Moves without gain after which the search ends: few for small jobs, more than any usual meter allows for large ones. */
-    private static long patience(Instance instance) {
-        long pieces = instance.items().stream().mapToLong(i -> i.demand()).sum();
-        return 500 + 15 * Math.min(pieces, 100_000) * Math.min(pieces, 100_000);
+        return new Turns(yard, bound, start, seed, listener).run(meter, small != null && small.isExact());
     }
 
     private static Draft start(Yard yard, AreaBound bound, WorkMeter meter) {
@@ -92,37 +74,5 @@ public final class GuillotineEngine implements Engine {
 
     private static Draft better(Draft best, Draft other) {
         return other.isBetterThan(best) ? other : best;
-    }
-
-    /** True if every piece that is missing fits no stock at all, zones and limits left aside. */
-    private static boolean isAllPlaceable(Draft draft, Model model) {
-        for (int t = 0; t < model.types; t++) {
-            if (draft.left[t] > 0 && model.hasPlace(t)) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /** Only where nothing that could be placed is missing: with less placed, another choice of pieces might cost less. */
-    private static long searchedBound(Draft best, AreaBound bound) {
-        return isAllPlaceable(best, best.yard.model) ? bound.of(placed(best)) : Answer.NO_BOUND;
-    }
-
-    private static int[] placed(Draft draft) {
-        int[] placed = new int[draft.left.length];
-        for (int t = 0; t < placed.length; t++) {
-            placed[t] = draft.yard.model.item(t).demand() - draft.left[t];
-        }
-        return placed;
-    }
-
-    private static Answer answer(Model model, Draft draft, AreaBound bound, boolean proved, long searchedBound) {
-        return new Answer(
-                new RegionWriter(model).uses(draft),
-                Arrays.stream(draft.left).boxed().toList(),
-                bound.duals(placed(draft)),
-                proved,
-                searchedBound);
     }
 }

@@ -25,12 +25,17 @@ final class TreeSearch {
     private final Filling filling;
     private final AreaBound bound;
     private final Dice dice;
-    private final long least;
     private final double[] price;
     private final double[] history = new double[HISTORY];
     private Draft best;
     private Draft current;
     private long cap;
+    private long least;
+    private int step;
+    private long idle;
+    private long roundIdle;
+    private double roundBest;
+    private boolean started;
 
     /** Hears of better drafts. */
     interface Listener {
@@ -74,46 +79,61 @@ final class TreeSearch {
         return best;
     }
 
-    /** Searches until the meter ends, nothing better came for this many moves, or the bound is met. */
+    /** Nothing that costs less than this is worth looking for. */
+    void raise(long bound) {
+        least = Math.max(least, bound);
+    }
+
+    /** Moves since the last gain. */
+    long idle() {
+        return idle;
+    }
+
+    /** Searches until the meter ends, nothing better came for this many moves, or the bound is met; then it can go on. */
     void run(WorkMeter meter, long patience, Listener listener) {
         // Each round starts again from the best; a round that leads nowhere ends early.
         long roundPatience = Math.max(400, patience / 6);
-        long idle = 0;
-        long roundIdle = 0;
-        double roundBest = restart();
-        for (int step = 0; idle < patience && !isProved(); step++) {
-            Draft next = current.copy();
-            ruin(next);
-            filling.recreate(next, cap, dice);
-            double energy = energy(next);
-            idle++;
-            roundIdle++;
-            int slot = step % HISTORY;
-            if (energy <= energy(current) || energy <= history[slot]) {
-                current = next;
-            }
-            history[slot] = Math.min(history[slot], energy(current));
-            if (next.isBetterThan(best)) {
-                best = next;
-                listener.improved(best);
-                idle = 0;
-                roundIdle = 0;
-                roundBest = model.paysOffcuts ? energy : restart();
-            } else if (energy < roundBest) {
-                roundBest = energy;
-                roundIdle = 0;
-            } else if (roundIdle > roundPatience) {
-                roundIdle = 0;
-                roundBest = restart();
-            }
+        if (!started) {
+            started = true;
+            roundBest = restart();
+        }
+        while (idle < patience && !isProved()) {
+            move(roundPatience, listener);
             if (!meter.spend(Weights.of(yard.takeOperations()))) {
                 return;
             }
         }
     }
 
+    private void move(long roundPatience, Listener listener) {
+        Draft next = current.copy();
+        ruin(next);
+        filling.recreate(next, cap, dice);
+        double energy = energy(next);
+        idle++;
+        roundIdle++;
+        int slot = Math.floorMod(step++, HISTORY);
+        if (energy <= energy(current) || energy <= history[slot]) {
+            current = next;
+        }
+        history[slot] = Math.min(history[slot], energy(current));
+        if (next.isBetterThan(best)) {
+            best = next;
+            listener.improved(best);
+            idle = 0;
+            roundIdle = 0;
+            roundBest = model.paysOffcuts ? energy : restart();
+        } else if (energy < roundBest) {
+            roundBest = energy;
+            roundIdle = 0;
+        } else if (roundIdle > roundPatience) {
+            roundIdle = 0;
+            roundBest = restart();
+        }
+    }
+
     /** True if everything that any board can hold is placed. */
-    private boolean isComplete() {
+    boolean isComplete() {
         for (int t = 0; t < model.types; t++) {
             if (best.left[t] > 0 && model.hasPlace(t)) {
                 return false;
@@ -122,7 +142,7 @@ final class TreeSearch {
         return true;
     }
 
-    private boolean isProved() {
+    boolean isProved() {
         return isComplete() && best.cost() <= least;
     }
 

@@ -49,6 +49,11 @@ public final class WorkMeter {
         cutShort |= part.cutShort;
     }
 
+    /** Steps that are left, {@link Long#MAX_VALUE} or nearly so where only the clock limits. */
+    public long left() {
+        return Math.max(0, limit - used);
+    }
+
     public long used() {
         return used;
     }

@@ -1,0 +1,76 @@
+package org.stockcutting.solve.guillotine;
+
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.stockcutting.solve.instance.Answer;
+
+/** Puts drafts and bounds into answers. */
+final class Answers {
+
+    private final AreaBound area;
+    private @Nullable ColumnBound columns;
+
+    Answers(AreaBound area) {
+        this.area = area;
+    }
+
+    /** From now on bounds and worths come from here too. */
+    void use(ColumnBound bound) {
+        columns = bound;
+    }
+
+    /** A draft that exact search found. */
+    Answer exact(Draft draft) {
+        return answer(draft, true, draft.cost());
+    }
+
+    /** A draft on the way: bounds are not stated. */
+    Answer interim(Draft draft) {
+        return answer(draft, false, Answer.NO_BOUND);
+    }
+
+    /** The last draft. Bounds hold only where nothing that could be placed is missing: another choice of pieces might cost less. */
+    Answer last(Draft draft, boolean placementProved) {
+        boolean complete = isAllPlaceable(draft);
+        return answer(draft, placementProved || complete, complete ? bound(draft) : Answer.NO_BOUND);
+    }
+
+    private long bound(Draft draft) {
+        long least = area.of(placed(draft));
+        return columns == null ? least : Math.max(least, columns.raised());
+    }
+
+    private Answer answer(Draft draft, boolean proved, long searchedBound) {
+        return new Answer(
+                new RegionWriter(draft.yard.model).uses(draft),
+                Arrays.stream(draft.left).boxed().toList(),
+                duals(draft),
+                proved,
+                searchedBound);
+    }
+
+    private List<Double> duals(Draft draft) {
+        boolean known = columns != null && columns.raised() > 0 && isAllPlaceable(draft);
+        return known && columns != null ? columns.duals() : area.duals(placed(draft));
+    }
+
+    /** True if every piece that is missing fits no stock at all, zones and limits left aside. */
+    static boolean isAllPlaceable(Draft draft) {
+        Model model = draft.yard.model;
+        for (int t = 0; t < model.types; t++) {
+            if (draft.left[t] > 0 && model.hasPlace(t)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    static int[] placed(Draft draft) {
+        int[] placed = new int[draft.left.length];
+        for (int t = 0; t < placed.length; t++) {
+            placed[t] = draft.yard.model.item(t).demand() - draft.left[t];
+        }
+        return placed;
+    }
+}

@@ -1,0 +1,95 @@
+package org.stockcutting.solve.guillotine;
+
+import org.jspecify.annotations.Nullable;
+import org.stockcutting.solve.instance.Answer;
+import org.stockcutting.solve.instance.Engine;
+import org.stockcutting.solve.instance.Instance;
+import org.stockcutting.solve.instance.WorkMeter;
+
+/**
+ * Search and bound by turns, each turn longer than the one before: a short search ends most jobs, the bound tells the search when to
+ * stop and whether it is worth going on. While the search goes on, the bound takes at most a third of what the meter
+ * still allows, and nothing where that is too little to get anywhere.
+ */
+final class Turns {
+
+    private static final long FIRST_SEARCH = 150_000;
+    private static final long FIRST_BOUND = 450_000;
+    private static final long LEAST_BOUND = 150_000;
+    private static final long SECOND_SEARCH = 600_000;
+    /** How much longer the search goes on without gain where a finished bound says that less may be possible. */
+    private static final long HOPE = 4;
+
+    private final Yard yard;
+    private final AreaBound area;
+    private final Answers answers;
+    private final TreeSearch search;
+    private final Engine.EngineListener listener;
+    private @Nullable ColumnBound columns;
+
+    Turns(Yard yard, AreaBound area, Draft start, long seed, Engine.EngineListener listener) {
+        this.yard = yard;
+        this.area = area;
+        this.answers = new Answers(area);
+        this.listener = listener;
+        this.search = new TreeSearch(yard, area, start, seed);
+        improved(start);
+    }
+
+    private void improved(Draft best) {
+        listener.improved(answers.interim(best), best.cost());
+    }
+
+    Answer run(WorkMeter meter, boolean placementProved) {
+        long patience = patience(yard.model.instance);
+        long searchSteps = FIRST_SEARCH;
+        long boundSteps = FIRST_BOUND;
+        while (true) {
+            WorkMeter part = meter.part(searchSteps);
+            search.run(part, isHopeful() ? HOPE * patience : patience, this::improved);
+            meter.absorb(part);
+            boolean tired = search.idle() >= (isHopeful() ? HOPE * patience : patience);
+            if (search.isProved() || meter.isExhausted() || (tired && isBoundDone())) {
+                break;
+            }
+            bound(meter, boundSteps, tired);
+            searchSteps = searchSteps == FIRST_SEARCH ? SECOND_SEARCH : 2 * searchSteps;
+            boundSteps = searchSteps;
+        }
+        return answers.last(search.best(), placementProved);
+    }
+
+    /** Moves without gain after which the search ends: few for small jobs, more than any usual meter allows for large ones. */
+    private static long patience(Instance instance) {
+        long pieces = instance.items().stream().mapToLong(i -> i.demand()).sum();
+        return 500 + 15 * Math.min(pieces, 100_000) * Math.min(pieces, 100_000);
+    }
+
+    private boolean isHopeful() {
+        return columns != null && columns.isFinished();
+    }
+
+    /** True if more work on the bound would not help. */
+    private boolean isBoundDone() {
+        return columns != null ? columns.isFinished() : yard.model.paysOffcuts || !search.isComplete();
+    }
+
+    /** @param alone true if the search has ended, so that the bound may take all that is left */
+    private void bound(WorkMeter meter, long steps, boolean alone) {
+        long share = Math.min(steps, alone ? meter.left() : meter.left() / 3);
+        if (isBoundDone() || (!alone && share < LEAST_BOUND)) {
+            return;
+        }
+        Draft best = search.best();
+        if (columns == null) {
+            int[] placed = Answers.placed(best);
+            columns = new ColumnBound(yard.model, placed, area.duals(placed), area.costUnit());
+            answers.use(columns);
+        }
+        columns.learn(best);
+        WorkMeter part = meter.part(share);
+        columns.run(part, best.cost());
+        meter.absorb(part);
+        search.raise(columns.raised());
+    }
+}
