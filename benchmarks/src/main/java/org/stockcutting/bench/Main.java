@@ -2,6 +2,9 @@ package org.stockcutting.bench;
 
 import java.util.List;
 import org.stockcutting.bench.peers.PeersCommand;
+import org.stockcutting.bench.quality.CompareResultsCommand;
+import org.stockcutting.bench.quality.ReadmeCommand;
+import org.stockcutting.bench.quality.YieldCommand;
 import org.stockcutting.bench.speed.SpeedCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -15,7 +18,12 @@ import picocli.CommandLine.Command;
 public final class Main {
 
     /** Every subcommand. */
-    static final List<Class<?>> COMMANDS = List.of(PeersCommand.class, SpeedCommand.class);
+    static final List<Class<?>> COMMANDS = List.of(
+            YieldCommand.class,
+            PeersCommand.class,
+            CompareResultsCommand.class,
+            SpeedCommand.class,
+            ReadmeCommand.class);
 
     private Main() {}
 

@@ -1,0 +1,130 @@
+package org.stockcutting.bench.instances;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.List;
+import java.util.Random;
+import org.jspecify.annotations.Nullable;
+import org.stockcutting.job.JobBuilder;
+import org.stockcutting.length.Length;
+import org.stockcutting.material.Grain;
+import org.stockcutting.material.WoodClass;
+import org.stockcutting.part.Making;
+import org.stockcutting.part.Part;
+import org.stockcutting.part.Section;
+import org.stockcutting.stock.Form;
+import org.stockcutting.stock.Price;
+import org.stockcutting.stock.PriceUnit;
+import org.stockcutting.stock.StockItem;
+import org.stockcutting.stock.Zone;
+
+/**
+ * Jobs as small shops have them, by rules of our own: inches, saw kerfs, trimmed ends, prices that do not follow the length, rough boards
+ * with bad zones, sheets with grain. The size is the number of part lines.
+ */
+final class ShopJobs {
+
+    private static final Length BOARD_WIDTH = Length.inches("3.5");
+    private static final Length BOARD_THICKNESS = Length.inches("1.5");
+    private static final Length SHEET_THICKNESS = Length.inches("0.75");
+    private static final Currency DOLLARS = Currency.getInstance("USD");
+
+    private final Random random;
+    private final JobBuilder job;
+
+    private ShopJobs(String name, Random random) {
+        this.random = random;
+        this.job = JobBuilder.inches(name)
+                .boardTrim("1/2", "1/4")
+                .keep(Form.BOARD, "18", "1-1/2")
+                .keep(Form.SHEET, "12", "6");
+    }
+
+    /** Crosscutting from three or four lengths at odd prices, with a few rough boards on the rack. */
+    static Instance boards(String name, String group, int lines, Random random) {
+        ShopJobs shop = new ShopJobs(name, random);
+        shop.addBoards(lines);
+        return new Instance(name, group, shop.job.build(), Known.NOTHING);
+    }
+
+    /** Sheets of two sizes, half of the parts with the grain. */
+    static Instance sheets(String name, String group, int lines, Random random) {
+        ShopJobs shop = new ShopJobs(name, random);
+        shop.addSheets(lines);
+        return new Instance(name, group, shop.job.build(), Known.NOTHING);
+    }
+
+    /** Both in one job. */
+    static Instance mixed(String name, String group, int lines, Random random) {
+        ShopJobs shop = new ShopJobs(name, random);
+        shop.addBoards(lines - lines / 2);
+        if (lines > 1) {
+            shop.addSheets(lines / 2);
+        }
+        return new Instance(name, group, shop.job.build(), Known.NOTHING);
+    }
+
+    private void addBoards(int lines) {
+        for (int i = 1; i <= lines; i++) {
+            Section section = new Section.Measured(BOARD_WIDTH, BOARD_THICKNESS);
+            part(String.format("board%03d", i), between(1, 8), eighths(8, 72), section, "spruce", null);
+        }
+        for (int length : new int[] {96, 120, 144}) {
+            sale(
+                    "b" + length,
+                    Form.BOARD,
+                    length,
+                    BOARD_WIDTH,
+                    BOARD_THICKNESS,
+                    "spruce",
+                    length * between(38, 46) / 10);
+        }
+        if (random.nextBoolean()) {
+            sale("b192", Form.BOARD, 192, BOARD_WIDTH, BOARD_THICKNESS, "spruce", 192 * between(38, 50) / 10);
+        }
+        int owned = between(0, 4);
+        for (int i = 1; i <= owned; i++) {
+            rough("rack" + i);
+        }
+    }
+
+    private void addSheets(int lines) {
+        for (int i = 1; i <= lines; i++) {
+            Section section = new Section.Measured(eighths(4, 22), SHEET_THICKNESS);
+            Grain grain = random.nextBoolean() ? Grain.LENGTH : Grain.ANY;
+            part(String.format("panel%03d", i), between(1, 5), eighths(10, 46), section, "birch plywood", grain);
+        }
+        sale("p96", Form.SHEET, 96, Length.inches("48"), SHEET_THICKNESS, "birch plywood", between(5800, 6800));
+        sale("p60", Form.SHEET, 60, Length.inches("60"), SHEET_THICKNESS, "birch plywood", between(4800, 6000));
+    }
+
+    private void part(String id, int quantity, Length length, Section section, String material, @Nullable Grain grain) {
+        job.part(new Part(
+                id, quantity, length, section, material, grain, WoodClass.CLEAR, 0, new Making.AsCut(), null, null));
+    }
+
+    private void sale(String id, Form form, int length, Length width, Length thickness, String material, int cents) {
+        Price price = new Price(BigDecimal.valueOf(cents, 2), DOLLARS, PriceUnit.PIECE);
+        Length inches = Length.inches("1").times(length);
+        job.stock(new StockItem.ForSale(
+                id, form, null, inches, width, thickness, material, Grain.LENGTH, null, null, price));
+    }
+
+    private void rough(String id) {
+        Length length = eighths(40, 110);
+        Length from = eighths(5, 30);
+        List<Zone> zones = new ArrayList<>();
+        zones.add(new Zone(from, from.plus(eighths(1, 4)), null, null, Zone.Severity.UNUSABLE, Zone.Face.BOTH, false));
+        job.stock(new StockItem.OnHand(
+                id, Form.BOARD, null, length, BOARD_WIDTH, BOARD_THICKNESS, "spruce", Grain.LENGTH, null, 1, zones));
+    }
+
+    private int between(int least, int most) {
+        return least + random.nextInt(most - least + 1);
+    }
+
+    private Length eighths(int leastInches, int mostInches) {
+        return Length.inches("0.125").times(between(8 * leastInches, 8 * mostInches));
+    }
+}

@@ -1,0 +1,126 @@
+package org.stockcutting.bench.instances;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.stockcutting.job.Job;
+import org.stockcutting.job.JobReview;
+import org.stockcutting.length.Length;
+import org.stockcutting.part.Part;
+import org.stockcutting.part.Section;
+
+/** The ranges of the papers: Falkenauer (1996), Berkey and Wang (1987), Martello and Vigo (1998). */
+class GeneratedTest {
+
+    private static final long MILLIMETRE = 1_000_000;
+
+    private static long number(Length length) {
+        return length.nanometres() / MILLIMETRE;
+    }
+
+    private static List<Long> lengths(Job job) {
+        List<Long> lengths = new ArrayList<>();
+        for (Part part : job.parts()) {
+            for (int i = 0; i < part.quantity(); i++) {
+                lengths.add(number(part.length()));
+            }
+        }
+        return lengths;
+    }
+
+    private static long width(Part part) {
+        return part.section() instanceof Section.Measured measured ? number(measured.width()) : -1;
+    }
+
+    private static long capacity(Job job) {
+        return number(job.forSale().get(0).length());
+    }
+
+    @Test
+    void uniformSizesReachBothEndsOfTheirRange() {
+        List<Long> all = new ArrayList<>();
+        for (Instance instance : Generated.of("U-250:20", 3)) {
+            assertThat(capacity(instance.job())).isEqualTo(150);
+            assertThat(lengths(instance.job())).hasSize(250);
+            all.addAll(lengths(instance.job()));
+        }
+        assertThat(all).allMatch(size -> size >= 20 && size <= 100).contains(20L, 100L);
+        assertThat(all.stream().mapToLong(x -> x).average().orElse(0)).isBetween(59.0, 61.0);
+    }
+
+    @Test
+    void tripletsFillTheirBoards() {
+        for (Instance instance : Generated.of("T:10", 3)) {
+            List<Long> sizes = lengths(instance.job());
+            assertThat(capacity(instance.job())).isEqualTo(1000);
+            assertThat(sizes).hasSize(60).allMatch(size -> size >= 250 && size <= 500);
+            assertThat(sizes.stream().mapToLong(x -> x).sum()).isEqualTo(20 * 1000);
+            assertThat(instance.known().bound()).isEqualTo(BigInteger.valueOf(20));
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1,10,10", "2,30,10", "3,40,35", "4,100,35", "5,100,100", "6,300,100"})
+    void sidesOfThePlainClasses(int number, long sheet, long most) {
+        List<Long> sides = new ArrayList<>();
+        for (Instance instance : Generated.of("CLASS" + number + "-100:10", 3)) {
+            assertThat(capacity(instance.job())).isEqualTo(sheet);
+            assertThat(number(instance.job().forSale().get(0).width())).isEqualTo(sheet);
+            assertThat(instance.job().parts()).hasSize(100);
+            instance.job().parts().forEach(part -> {
+                sides.add(number(part.length()));
+                sides.add(width(part));
+            });
+        }
+        assertThat(sides).allMatch(side -> side >= 1 && side <= most).contains(1L, most);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {7, 8, 9, 10})
+    void theUsualTypeOfAVariedClassComesSevenTimesInTen(int number) {
+        int usual = 0;
+        int all = 0;
+        for (Instance instance : Generated.of("CLASS" + number + "-100:20", 3)) {
+            for (Part part : instance.job().parts()) {
+                long h = number(part.length());
+                long w = width(part);
+                assertThat(h).isBetween(1L, 100L);
+                assertThat(w).isBetween(1L, 100L);
+                boolean[] type = {w >= 66 && h <= 50, w <= 50 && h >= 66, w >= 50 && h >= 50, w <= 50 && h <= 50};
+                assertThat(type).contains(true);
+                usual += type[number - 7] ? 1 : 0;
+                all++;
+            }
+        }
+        assertThat(all).isEqualTo(2000);
+        assertThat(usual / (double) all).isBetween(0.66, 0.74);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"boards:6", "sheets:6", "mixed:6", "mixed-1:2", "U:2", "T:2", "CLASS9:2"})
+    void sameSeedSameJobsAndEveryJobCanBePlanned(String words) {
+        List<Instance> once = Generated.of(words, 11);
+
+        assertThat(Generated.of(words, 11)).isEqualTo(once);
+        assertThat(Generated.of(words, 12)).isNotEqualTo(once);
+        assertThat(once).extracting(Instance::file).doesNotHaveDuplicates();
+        once.forEach(instance -> assertThat(JobReview.review(instance.job())).isEmpty());
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"", "U", "U:0", "U3:1", "CLASS:1", "CLASS0:1", "CLASS11:1", "T-61:1", "oak:3", "U:9999999999"})
+    void otherWordsAreRefusedWithTheKindsThereAre(String words) {
+        assertThatThrownBy(() -> Generated.of(words, 1))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("CLASS10")
+                .hasMessageContaining("\"" + words + "\"");
+    }
+}
