@@ -56,6 +56,11 @@ public final class OptaPiece {
         return bin;
     }
 
+    /** Puts the piece where another method had it, before the search starts. */
+    void startIn(OptaBin first) {
+        bin = first;
+    }
+
     OptaBin binOrThrow() {
         if (bin == null) {
             throw new IllegalStateException("piece " + id + " has no bin yet");

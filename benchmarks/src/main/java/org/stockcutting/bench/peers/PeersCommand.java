@@ -2,18 +2,13 @@ package org.stockcutting.bench.peers;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.io.JobReader;
 import picocli.CommandLine;
@@ -91,7 +86,7 @@ public final class PeersCommand implements Callable<Integer> {
         out.print(standings.text());
         out.flush();
         if (csv != null) {
-            write(csv, results);
+            new PeersTable(seconds, seed, results).write(csv);
         }
         return standings.contradictions().isEmpty() ? 0 : 1;
     }
@@ -138,41 +133,6 @@ public final class PeersCommand implements Callable<Integer> {
                     new JobReader().read(Files.readAllBytes(file)).orThrow());
         } catch (IllegalArgumentException e) {
             throw new IllegalArgumentException(file + ": " + e.getMessage(), e);
-        }
-    }
-
-    private static void write(Path file, List<Result> results) throws IOException {
-        CSVFormat format = CSVFormat.RFC4180
-                .builder()
-                .setHeader(
-                        "job",
-                        "kind",
-                        "method",
-                        "outcome",
-                        "value",
-                        "bound",
-                        "gap",
-                        "proved",
-                        "secondsToBest",
-                        "seconds",
-                        "remark")
-                .get();
-        try (Writer writer = Files.newBufferedWriter(file, StandardCharsets.UTF_8);
-                CSVPrinter printer = new CSVPrinter(writer, format)) {
-            for (Result r : results) {
-                printer.printRecord(
-                        r.job(),
-                        r.kind(),
-                        r.method(),
-                        r.outcome().word(),
-                        r.value(),
-                        r.bound(),
-                        Double.isNaN(r.gap()) ? "" : String.format(Locale.ROOT, "%.6f", r.gap()),
-                        r.proved(),
-                        String.format(Locale.ROOT, "%.3f", r.secondsToBest()),
-                        String.format(Locale.ROOT, "%.3f", r.seconds()),
-                        r.remark());
-            }
         }
     }
 }

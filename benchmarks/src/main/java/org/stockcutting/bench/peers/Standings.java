@@ -32,6 +32,75 @@ final class Standings {
         return text.toString();
     }
 
+    /** The two tables that say most, and where a peer wins, as Markdown. */
+    String markdown() {
+        StringBuilder text = new StringBuilder(
+                "| method | plans | mean gap | worst | at bound | proved | s to best | ours better, equal, worse | p |\n");
+        text.append("|---|--:|--:|--:|--:|--:|--:|--:|--:|\n");
+        for (String method : methods) {
+            text.append("| ").append(String.join(" | ", line(method))).append(" |\n");
+        }
+        text.append("\n| kind | ").append(String.join(" | ", methods)).append(" |\n|---|");
+        text.append("--:|".repeat(methods.size())).append('\n');
+        for (String kind : kinds()) {
+            text.append("| ").append(kind);
+            methods.forEach(method -> text.append(" | ").append(kindCell(kind, method)));
+            text.append(" |\n");
+        }
+        List<String> lost = better();
+        return text.append("\nA peer is better than ours on ")
+                .append(lost.isEmpty() ? "no job.\n" : lost.size() + ": " + String.join("; ", lost) + ".\n")
+                .toString();
+    }
+
+    private List<String> line(String method) {
+        List<Result> all = of(method, r -> r.outcome() != Result.Outcome.DECLINED);
+        List<Result> complete = of(method, Result::isComplete);
+        double[] gaps = gaps(complete);
+        SignedRanks test = SignedRanks.of(pairs(method));
+        boolean other = !method.equals(Contest.OURS);
+        return List.of(
+                method,
+                complete.size() + " of " + all.size(),
+                percent(Arrays.stream(gaps).average().orElse(Double.NaN)),
+                percent(Arrays.stream(gaps).max().orElse(Double.NaN)),
+                share(complete.stream().filter(Result::isAtBound).count(), all.size()),
+                share(complete.stream().filter(Result::proved).count(), all.size()),
+                String.format(Locale.ROOT, "%.2f", toBest(complete)),
+                other ? test.better() + ", " + test.equal() + ", " + test.worse() : "",
+                other ? String.format(Locale.ROOT, "%.2g", test.p()) : "");
+    }
+
+    private String kindCell(String kind, String method) {
+        List<Result> run = of(method, r -> r.kind().equals(kind) && r.outcome() != Result.Outcome.DECLINED);
+        List<Result> complete = run.stream().filter(Result::isComplete).toList();
+        String mean = percent(Arrays.stream(gaps(complete)).average().orElse(Double.NaN));
+        String found = complete.size() == run.size() ? "" : " (" + complete.size() + " of " + run.size() + ")";
+        return run.isEmpty() ? "-" : mean + found;
+    }
+
+    /** Jobs where a peer has more, or the same for less. */
+    private List<String> better() {
+        List<String> lines = new ArrayList<>();
+        for (Result other : results) {
+            Result ours = ours(other);
+            if ((other.isComplete() && !ours.isComplete()) || isLess(other.value(), ours.value())) {
+                lines.add(other.job() + " (" + other.method() + " " + other.value() + ", ours " + ours.value() + ")");
+            }
+        }
+        return lines;
+    }
+
+    private Set<String> kinds() {
+        Set<String> kinds = new LinkedHashSet<>();
+        results.forEach(r -> kinds.add(r.kind()));
+        return kinds;
+    }
+
+    private static double toBest(List<Result> complete) {
+        return complete.stream().mapToDouble(Result::secondsToBest).average().orElse(Double.NaN);
+    }
+
     /** Results of one method. */
     private List<Result> of(String method, Predicate<Result> which) {
         return results.stream()
@@ -48,10 +117,6 @@ final class Standings {
             List<Result> all = of(method, r -> r.outcome() != Result.Outcome.DECLINED);
             List<Result> complete = of(method, Result::isComplete);
             double[] gaps = gaps(complete);
-            double time = complete.stream()
-                    .mapToDouble(Result::secondsToBest)
-                    .average()
-                    .orElse(Double.NaN);
             text.append(String.format(
                     Locale.ROOT,
                     "%-22s %2d/%-2d %8s %8s %8s %8s %8s %9.2f%n",
@@ -63,18 +128,16 @@ final class Standings {
                     percent(Arrays.stream(gaps).max().orElse(Double.NaN)),
                     share(complete.stream().filter(Result::isAtBound).count(), all.size()),
                     share(complete.stream().filter(Result::proved).count(), all.size()),
-                    time));
+                    toBest(complete)));
         }
     }
 
     private void byKind(StringBuilder text) {
-        Set<String> kinds = new LinkedHashSet<>();
-        results.forEach(r -> kinds.add(r.kind()));
         text.append("\nmean value over the bound by kind (plans of jobs; - declined)\n");
         text.append(String.format("%-22s", "kind"));
         methods.forEach(method -> text.append(String.format(" %20s", method)));
         text.append('\n');
-        for (String kind : kinds) {
+        for (String kind : kinds()) {
             text.append(String.format("%-22s", kind));
             for (String method : methods) {
                 List<Result> run = of(method, r -> r.kind().equals(kind) && r.outcome() != Result.Outcome.DECLINED);
@@ -126,18 +189,9 @@ final class Standings {
     }
 
     private void lost(StringBuilder text) {
-        List<String> lines = new ArrayList<>();
-        for (Result other : results) {
-            Result ours = ours(other);
-            boolean more = other.isComplete() && !ours.isComplete();
-            boolean cheaper = isLess(other.value(), ours.value());
-            if (more || cheaper) {
-                lines.add(String.format(
-                        "  %-22s %-20s %s against %s", other.job(), other.method(), other.value(), ours.value()));
-            }
-        }
+        List<String> lines = better();
         text.append("\nwhere a peer is better than ours: ").append(lines.isEmpty() ? "nowhere\n" : "\n");
-        lines.forEach(line -> text.append(line).append('\n'));
+        lines.forEach(line -> text.append("  ").append(line).append('\n'));
     }
 
     private void faults(StringBuilder text) {

@@ -20,6 +20,11 @@ final class HtmlReport {
             th { font-weight: 600; border-bottom-color: #332f2a; }
             tr.all td { font-weight: 600; }
             svg { display: block; width: 100%; min-width: 40rem; height: auto; max-width: 860px; margin: .5rem 0; }
+            th:first-child, td:first-child { position: sticky; left: 0; background: #fff; }
+            @media (max-width: 40rem) {
+              th, td { padding-right: .5rem; font-size: .8rem; }
+              th:first-child, td:first-child { white-space: normal; overflow-wrap: anywhere; max-width: 9rem; min-width: 6rem; }
+            }
             summary { cursor: pointer; margin-top: 2.25rem; font-weight: 600; }
             """;
 

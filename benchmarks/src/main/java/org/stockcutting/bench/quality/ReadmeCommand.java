@@ -57,7 +57,9 @@ public final class ReadmeCommand implements Callable<Integer> {
         String before = Files.readString(readme, StandardCharsets.UTF_8);
         String after;
         try {
-            after = ReadmeFigures.replaced(before, ReadmeFigures.section(newest.get(), RowTable.read(newest.get())));
+            after = ReadmeFigures.replaced(
+                    before,
+                    ReadmeFigures.section(newest.get(), RowTable.read(newest.get())) + ReadmeFigures.peers(results));
         } catch (IllegalArgumentException e) {
             err.println(readme + ": " + e.getMessage());
             return 2;

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.stockcutting.bench.peers.PeersReport;
 
 /** The section of the README that is worked out from the newest table of results. */
 final class ReadmeFigures {
@@ -18,18 +19,34 @@ final class ReadmeFigures {
     static final String END = "<!-- performance: end -->";
 
     private static final Pattern DATED = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}.*\\.csv");
+    private static final Pattern PEERS = Pattern.compile("peers-[0-9]{4}-[0-9]{2}-[0-9]{2}\\.csv");
     private static final int DATE = 10;
 
     private ReadmeFigures() {}
 
     /** The newest table: the last by name of those whose names begin with a date. */
     static Optional<Path> newest(Path folder) throws IOException {
+        return newest(folder, DATED);
+    }
+
+    /** What stands under the figures: the newest comparison with other methods, or nothing. */
+    static String peers(Path folder) throws IOException {
+        Optional<Path> table = newest(folder, PEERS);
+        if (table.isEmpty()) {
+            return "";
+        }
+        String name = String.valueOf(table.get().getFileName());
+        int start = name.indexOf('-') + 1;
+        return "\n" + PeersReport.markdown(table.get(), name.substring(start, start + DATE));
+    }
+
+    private static Optional<Path> newest(Path folder, Pattern names) throws IOException {
         if (!Files.isDirectory(folder)) {
             return Optional.empty();
         }
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(file ->
-                            DATED.matcher(String.valueOf(file.getFileName())).matches())
+                            names.matcher(String.valueOf(file.getFileName())).matches())
                     .max(Path::compareTo);
         }
     }

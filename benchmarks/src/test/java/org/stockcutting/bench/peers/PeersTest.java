@@ -53,10 +53,7 @@ class PeersTest {
                 .build();
     }
 
-    /**
-     * 2 x 60: on 96 one each, $10; on 121 both with their kerf, $7; on 120 only one. Late acceptance stays with two cheap boards here: every
-     * single move away from them costs more first.
-     */
+    /** 2 x 60: on 96 one each, $10; on 121 both with their kerf, $7; on 120 only one. */
     private static Job twoLengths() {
         return JobBuilder.inches("two lengths")
                 .part("a", 2, "60", "3", "1")
@@ -113,9 +110,7 @@ class PeersTest {
         for (Peer peer : Contest.everyone()) {
             cases.add(Arguments.of(peer.name(), peer, pairs(), 1200L));
             cases.add(Arguments.of(peer.name(), peer, dearButLong(), 700L));
-            if (!(peer instanceof OptaPeer)) {
-                cases.add(Arguments.of(peer.name(), peer, twoLengths(), 700L));
-            }
+            cases.add(Arguments.of(peer.name(), peer, twoLengths(), 700L));
             cases.add(Arguments.of(peer.name(), peer, zoned(), 600L));
             if (!(peer instanceof ArcFlowPeer)) {
                 cases.add(Arguments.of(peer.name(), peer, squares(), 5000L));

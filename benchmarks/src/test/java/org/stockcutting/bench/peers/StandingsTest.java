@@ -3,8 +3,10 @@ package org.stockcutting.bench.peers;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigInteger;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.stockcutting.job.JobReview;
 
 class StandingsTest {
@@ -35,9 +37,30 @@ class StandingsTest {
                 .text();
 
         assertThat(text).contains("5.00 %", "10.00 %", "20.00 %", "12.50 %");
-        assertThat(text).containsPattern("where a peer is better than ours: \n +j1 +rival +105 against 110");
+        assertThat(text).containsPattern("where a peer is better than ours: \n +j1 \\(rival 105, ours 110\\)");
         assertThat(text).containsPattern("rival +1 +0 +1 +1");
         assertThat(text).doesNotContain("FAULT");
+    }
+
+    @Test
+    void aTableReadAgainGivesTheSameReport(@TempDir Path folder) throws Exception {
+        Result none = new Result(
+                "j2", "kind", "rival", Result.Outcome.NOTHING, null, BigInteger.TEN, false, 0, 1.5, "no, \"none\"");
+        List<Result> results = List.of(
+                result("j1", Contest.OURS, 110, 100, false),
+                result("j1", "rival", 105, 100, false),
+                result("j2", Contest.OURS, 10, 10, true),
+                none);
+        Path csv = folder.resolve("peers-2026-01-31.csv");
+        new PeersTable(3, 7, results).write(csv);
+
+        assertThat(PeersTable.read(csv)).isEqualTo(new PeersTable(3, 7, results));
+        assertThat(PeersReport.markdown(csv, "2026-01-31"))
+                .contains("measured on 2026-01-31, 2 jobs", "peers --seconds 3 --seed 7", "peers-2026-01-31.csv")
+                .contains("| ours | 2 of 2 | 5.00 % | 10.00 % | 50 % | 50 % |")
+                .contains("| rival | 1 of 2 | 5.00 % | 5.00 % | 0 % | 0 % | 0.50 | 0, 0, 1 |")
+                .contains("| kind | 5.00 % | 5.00 % (1 of 2) |")
+                .contains("better than ours on 1: j1 (rival 105, ours 110).");
     }
 
     @Test
