@@ -2,25 +2,34 @@ package org.stockcutting.solve.guillotine;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.stockcutting.solve.instance.StockType;
 import org.stockcutting.solve.instance.Weights;
 import org.stockcutting.solve.instance.WorkMeter;
 
 /**
- * Prices every stock for given worths: exactly, zones and limits left out, where the table is small enough; by area elsewhere. Boards
- * that differ only in cost, copies or zones are priced once.
+ * Prices every stock for given worths, limits left out: exactly where the table is small enough, by area elsewhere. Zones count where the
+ * table of all places is small enough too, else they are left out. Boards that differ only in what does not count are priced once.
  */
 final class PriceList {
+
+    /** About a tenth of a second for all boards of one round. */
+    private static final double MOST_ZONE_WORK = 2e8;
 
     private final Model model;
     private final int[] kindOf;
     private final List<Kind> kinds = new ArrayList<>();
 
-    /** Boards of one size on which the same pieces may lie in the same way. */
-    private record Kind(int stock, boolean exact, ExactPricing pricing) {}
+    /** Boards of one size, and of the same zones where these count, on which the same pieces may lie in the same way. */
+    private record Kind(
+            int stock,
+            boolean exact,
+            ExactPricing pricing,
+            @Nullable ZonePricing zones) {}
 
     /** One column: how many of each type a board of this stock gives at most; fractional where it is priced by area. */
     record Column(int stock, double[] counts) {}
@@ -32,20 +41,43 @@ final class PriceList {
         this.model = model;
         this.kindOf = new int[model.stocks];
         Map<String, Integer> known = new HashMap<>();
+        boolean[] withZones = withZones(model);
         double work = 0;
         for (int s = 0; s < model.stocks; s++) {
-            Integer kind = known.get(key(s));
+            String key = withZones[s] ? key(s) + model.stock(s).zones() : key(s);
+            Integer kind = known.get(key);
             if (kind == null) {
                 kind = kinds.size();
-                known.put(key(s), kind);
+                known.put(key, kind);
                 // All tables of one round together stay as small as one may be.
                 double more = ExactPricing.work(model, s);
                 boolean exact = work + more <= ExactPricing.MOST_WORK;
                 work += exact ? more : 0;
-                kinds.add(new Kind(s, exact, new ExactPricing(model, s)));
+                boolean zoned = withZones[s];
+                kinds.add(new Kind(s, exact, new ExactPricing(model, s), zoned ? new ZonePricing(model, s) : null));
             }
             kindOf[s] = kind;
         }
+    }
+
+    /** Boards on which zones count: the cheapest to price first, as long as all of one round stay small. */
+    private static boolean[] withZones(Model model) {
+        boolean[] counted = new boolean[model.stocks];
+        double[] work = new double[model.stocks];
+        List<Integer> order = new ArrayList<>();
+        for (int s = 0; s < counted.length; s++) {
+            if (model.hasZones(s)) {
+                work[s] = ZonePricing.work(model, s);
+                order.add(s);
+            }
+        }
+        order.sort(Comparator.comparingDouble(s -> work[s]));
+        double all = 0;
+        for (int s : order) {
+            all += work[s];
+            counted[s] = all <= MOST_ZONE_WORK;
+        }
+        return counted;
     }
 
     private String key(int s) {
@@ -62,7 +94,12 @@ final class PriceList {
         double[] most = new double[kinds.size()];
         for (int k = 0; k < best.length; k++) {
             Kind kind = kinds.get(k);
-            if (kind.exact()) {
+            if (kind.zones() != null) {
+                ExactPricing.Priced priced = kind.zones().price(worth);
+                most[k] = priced.value();
+                best[k] = new Column(kind.stock(), counts(priced.pattern()));
+                meter.spend(Weights.of((long) kind.zones().work()));
+            } else if (kind.exact()) {
                 ExactPricing.Priced priced = kind.pricing().price(worth);
                 most[k] = priced.value();
                 best[k] = new Column(kind.stock(), counts(priced.pattern()));
