@@ -10,8 +10,8 @@ import org.stockcutting.solve.lp.RevisedSimplex;
 
 /**
  * The Gilmore and Gomory linear programme over all stocks, solved by column generation with smoothed duals (Wentges, International
- * Transactions in Operational Research 4, 1997). Groups, saw limits and the most per board are left out, zones of large boards too, so its value is a bound
- * whatever restricts the plan. It can be left and taken up again.
+ * Transactions in Operational Research 4, 1997). Groups, saw limits and the most per board are left out, zones of large boards too, so
+ * its value is a bound whatever restricts the plan. It can be left and taken up again.
  *
  * <p>Values here are floating; the certificate checker proves what the duals are worth.
  */
