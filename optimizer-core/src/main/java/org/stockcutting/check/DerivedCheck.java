@@ -1,19 +1,14 @@
 package org.stockcutting.check;
 
 import java.math.BigDecimal;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
-import org.stockcutting.length.Length;
 import org.stockcutting.plan.BuyingLine;
 import org.stockcutting.plan.Derived;
-import org.stockcutting.plan.SequenceStep;
 import org.stockcutting.stock.Form;
 import org.stockcutting.stock.Money;
 import org.stockcutting.stock.StockItem;
@@ -23,20 +18,18 @@ import org.stockcutting.stock.Trim;
 final class DerivedCheck {
 
     private final Facts facts;
-    private final Census census;
     private final SortedMap<String, Integer> used;
     private final Inspection inspection;
 
-    DerivedCheck(Facts facts, Census census, SortedMap<String, Integer> used, Inspection inspection) {
+    DerivedCheck(Facts facts, SortedMap<String, Integer> used, Inspection inspection) {
         this.facts = facts;
-        this.census = census;
         this.used = used;
         this.inspection = inspection;
     }
 
     void check(Derived derived, List<LayoutCheck.Checked> layouts) {
         buying(derived.buyingList());
-        sequence(derived.cutSequence(), derived.setUps());
+        SequenceSimulator.run(facts, layouts, derived.cutSequence(), derived.setUps(), inspection);
         for (LayoutCheck.Checked checked : layouts) {
             warnings(derived, checked);
         }
@@ -81,55 +74,6 @@ final class DerivedCheck {
 
     private void buyingValue(boolean right, String at, @Nullable Object said, @Nullable Object wanted) {
         inspection.require(right, Cause.BUYING_LIST, at, "says " + said + ", is " + wanted);
-    }
-
-    private void sequence(List<SequenceStep> steps, int setUps) {
-        Map<String, Set<String>> onBoard = new HashMap<>();
-        for (Map.Entry<String, SortedMap<Integer, List<Census.Copy>>> part :
-                census.copies().entrySet()) {
-            part.getValue()
-                    .forEach((number, copies) ->
-                            copies.forEach(copy -> onBoard.computeIfAbsent(copy.board(), b -> new TreeSet<>())
-                                    .add(part.getKey() + " " + number)));
-        }
-        Map<String, Length> standing = new HashMap<>();
-        int changes = 0;
-        for (int i = 0; i < steps.size(); i++) {
-            SequenceStep step = steps.get(i);
-            step(step, i, onBoard.getOrDefault(step.board(), Set.of()));
-            SequenceStep.SetUp setUp = step.setUp();
-            if (setUp != null && !setUp.stop().equals(standing.put(setUp.machine(), setUp.stop()))) {
-                changes++;
-            }
-        }
-        inspection.require(
-                changes == setUps, Cause.SET_UPS, "/setUps", "says " + setUps + ", the sequence has " + changes);
-    }
-
-    private void step(SequenceStep step, int index, Set<String> parts) {
-        String at = "/cutSequence/" + index;
-        inspection.require(
-                step.step() == index + 1, Cause.SEQUENCE, at, "is step " + (index + 1) + ", says " + step.step());
-        inspection.require(
-                isBoard(step.board()), Cause.SEQUENCE, at + "/board", "the plan has no board " + step.board());
-        if (step.part() != null) {
-            inspection.require(
-                    parts.contains(step.part() + " " + step.number()),
-                    Cause.SEQUENCE,
-                    at + "/part",
-                    step.part() + " " + step.number() + " does not lie on " + step.board());
-        }
-    }
-
-    /** A board is named after its stock, then its count among the boards of that stock. */
-    private boolean isBoard(String name) {
-        int mark = name.lastIndexOf(" #");
-        if (mark < 0) {
-            return false;
-        }
-        String count = name.substring(mark + 2);
-        int boards = used.getOrDefault(name.substring(0, mark), 0);
-        return count.matches("[1-9][0-9]{0,8}") && Integer.parseInt(count) <= boards;
     }
 
     /** A part that keeps a raw end or a sheet's own edge is warned about unless the entry itself says the end is good. */

@@ -107,7 +107,7 @@ record Rough(
         return new Rough(part, Kind.WHOLE, 1, length, null, width, width, thickness, planed, 0, 0);
     }
 
-    private static AllowanceProfile profile(Job job, String name) {
+    static AllowanceProfile profile(Job job, String name) {
         AllowanceProfile profile = job.allowances().get(name);
         if (profile == null) {
             profile = Job.builtInAllowances().get(name);

@@ -99,17 +99,36 @@ public final class CsvTables {
         LengthWriter lengths = lengths(job);
         return new Columns<SequenceStep>()
                 .plain("step", SequenceStep::step)
-                .plain("kind", SequenceStep::kind)
+                .plain("kind", s -> s.kind().word())
                 .plain("setUp", s -> s.setUp() == null ? null : s.setUp().machine())
                 .plain(
                         "stop",
                         s -> s.setUp() == null ? null : lengths.exact(s.setUp().stop()))
                 .text("board", SequenceStep::board)
-                .plain("reading", s -> lengths.exact(s.reading()))
-                .text("part", SequenceStep::part)
-                .plain("number", SequenceStep::number)
+                .plain("cut", s -> s.cut() == null ? null : s.cut().direction().word())
+                .plain(
+                        "reading",
+                        s -> s.cut() == null ? null : lengths.exact(s.cut().reading()))
+                .text("part", s -> s.piece() == null ? null : s.piece().part())
+                .plain("number", s -> s.piece() == null ? null : s.piece().number())
+                .plain("member", s -> s.piece() == null ? null : s.piece().member())
+                .text("alsoPart", s -> s.behind() == null ? null : s.behind().part())
+                .plain("alsoNumber", s -> s.behind() == null ? null : s.behind().number())
+                .plain("alsoMember", s -> s.behind() == null ? null : s.behind().member())
+                .plain("leftLength", s -> left(s, SequenceStep.Wood::length, lengths))
+                .plain("leftWidth", s -> left(s, SequenceStep.Wood::width, lengths))
+                .plain(
+                        "slack",
+                        s -> s.cut() == null ? null : lengths.exact(s.cut().slack()))
                 .text("caution", SequenceStep::caution)
+                .text("reason", SequenceStep::reason)
                 .write(plan.derived().cutSequence());
+    }
+
+    private static @Nullable String left(
+            SequenceStep step, Function<SequenceStep.Wood, Length> side, LengthWriter lengths) {
+        SequenceStep.Wood left = step.cut() == null ? null : step.cut().left();
+        return left == null ? null : lengths.exact(side.apply(left));
     }
 
     private static Columns<StockItem> items(Columns<StockItem> columns, Job job) {

@@ -8,21 +8,20 @@ import org.stockcutting.length.LengthWriter;
 import org.stockcutting.length.VolumeWriter;
 import org.stockcutting.plan.BuyingLine;
 import org.stockcutting.plan.Derived;
-import org.stockcutting.plan.SequenceStep;
 import org.stockcutting.plan.Warning;
 import org.stockcutting.plan.YieldFigures;
 
 /** What follows from a plan, as it stands in documents. */
 final class DerivedNodes {
 
-    private final LengthWriter lengths;
     private final VolumeWriter volumes;
     private final StockNodes stock;
+    private final StepNodes stepNodes;
 
     DerivedNodes(Job job, LengthWriter lengths) {
-        this.lengths = lengths;
         this.volumes = new VolumeWriter(job.writing().unit());
         this.stock = new StockNodes(lengths, job.writing().decimal());
+        this.stepNodes = new StepNodes(job, lengths);
     }
 
     void put(ObjectNode doc, Derived derived) {
@@ -30,7 +29,7 @@ final class DerivedNodes {
         ArrayNode offcuts = doc.putArray("offcuts");
         derived.offcuts().forEach(offcut -> offcuts.add(stock.offcut(offcut)));
         ArrayNode steps = doc.putArray("cutSequence");
-        derived.cutSequence().forEach(step -> steps.add(step(step)));
+        derived.cutSequence().forEach(step -> steps.add(stepNodes.step(step)));
         doc.put("setUps", derived.setUps());
         doc.set("yield", figures(derived.yield()));
         doc.set("warnings", warnings(derived.warnings()));
@@ -59,23 +58,6 @@ final class DerivedNodes {
             list.addObject().put("code", w.code()).put("pointer", w.pointer()).put("text", w.text());
         }
         return list;
-    }
-
-    private ObjectNode step(SequenceStep step) {
-        ObjectNode node = JsonOutput.object().put("step", step.step()).put("kind", step.kind());
-        if (step.setUp() != null) {
-            ObjectNode setUp =
-                    node.putObject("setUp").put("machine", step.setUp().machine());
-            JobWriter.put(setUp, "stop", step.setUp().stop(), lengths);
-        }
-        node.put("board", step.board());
-        JobWriter.put(node, "reading", step.reading(), lengths);
-        PlanWriter.putText(node, "part", step.part());
-        if (step.number() != null) {
-            node.put("number", step.number());
-        }
-        PlanWriter.putText(node, "caution", step.caution());
-        return node;
     }
 
     private ObjectNode figures(YieldFigures yield) {

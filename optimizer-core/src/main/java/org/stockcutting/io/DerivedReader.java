@@ -17,7 +17,6 @@ import org.stockcutting.material.NominalCatalog;
 import org.stockcutting.material.NominalSize;
 import org.stockcutting.plan.BuyingLine;
 import org.stockcutting.plan.Derived;
-import org.stockcutting.plan.SequenceStep;
 import org.stockcutting.plan.Warning;
 import org.stockcutting.plan.YieldFigures;
 import org.stockcutting.stock.Money;
@@ -38,7 +37,7 @@ final class DerivedReader {
         return new Derived(
                 buyingList(doc),
                 offcuts(doc),
-                steps(doc),
+                StepReader.steps(doc),
                 Or.of(doc.integer("setUps"), 0),
                 figures(doc.object("yield")),
                 warnings(doc));
@@ -91,30 +90,6 @@ final class DerivedReader {
             }
         }
         return offcuts;
-    }
-
-    private static List<SequenceStep> steps(DocObject doc) {
-        List<SequenceStep> steps = new ArrayList<>();
-        for (DocObject node : doc.objects("cutSequence")) {
-            if (node != null) {
-                steps.add(new SequenceStep(
-                        Or.of(node.integer("step"), 0),
-                        Or.of(node.word("kind"), Or.NAME),
-                        setUp(node.object("setUp")),
-                        Or.of(node.text("board"), Or.NAME),
-                        Or.zero(node.length("reading")),
-                        node.text("part"),
-                        node.integer("number"),
-                        node.text("caution")));
-            }
-        }
-        return steps;
-    }
-
-    private static SequenceStep.@Nullable SetUp setUp(@Nullable DocObject node) {
-        return node == null
-                ? null
-                : new SequenceStep.SetUp(Or.of(node.word("machine"), Or.NAME), Or.zero(node.length("stop")));
     }
 
     private YieldFigures figures(@Nullable DocObject node) {

@@ -15,6 +15,7 @@ import java.util.List;
 import org.stockcutting.job.Goal;
 import org.stockcutting.pattern.Direction;
 import org.stockcutting.plan.Status;
+import org.stockcutting.plan.StepKind;
 import org.stockcutting.plan.StopReason;
 import org.stockcutting.plan.Unplaced;
 
@@ -30,8 +31,8 @@ public final class PlanFields {
     /** What follows from the layouts: read from the document, or derived again where the document has none of it. */
     static final List<String> DERIVED = List.of("buyingList", "offcuts", "cutSequence", "setUps", "yield", "warnings");
 
-    private static final List<String> KINDS = List.of("trim", "crosscut", "rip");
-    private static final List<String> MACHINES = List.of("crosscut", "rip");
+    private static final List<String> KINDS = Words.of(StepKind.values(), StepKind::word);
+    private static final List<String> MACHINES = List.of("crosscut", "rip", "planer");
 
     /** Fields of a plan document. */
     public static final FieldTable PLAN = FieldTable.of()
@@ -157,16 +158,28 @@ public final class PlanFields {
                 .may("boardFeet", DECIMAL, "board feet of all")
                 .in("/cutSequence/*")
                 .needs("step", INTEGER, "counted from 1")
-                .needsWord("kind", KINDS, "kind of cut")
-                .may("setUp", OBJECT, "stop or fence")
-                .needs("board", TEXT, "which board")
-                .needs("reading", LENGTH, "running tape reading")
-                .may("part", TEXT, "part that it frees")
-                .may("number", INTEGER, "its number")
-                .may("caution", TEXT, "a usual caution")
+                .needsWord("kind", KINDS, "what is done")
+                .may("setUp", OBJECT, "stop, fence or planer")
+                .may("board", TEXT, "which board; absent once several boards are in the piece")
+                .may("cut", OBJECT, "where the saw goes; absent where nothing is sawn")
+                .with(b -> piece(b, "part that is whole then, or that is worked on"))
+                .may("behind", OBJECT, "second part that the same cut makes whole")
+                .may("caution", TEXT, "usual cautions")
+                .may("reason", TEXT, "why it is done in another order than usual")
                 .in("/cutSequence/*/setUp")
-                .needsWord("machine", MACHINES, "saw")
-                .needs("stop", LENGTH, "distance from stop or fence to blade")
+                .needsWord("machine", MACHINES, "which machine")
+                .needs("stop", LENGTH, "distance from stop or fence to blade, or thickness that the planer leaves")
+                .in("/cutSequence/*/cut")
+                .needsWord("direction", Words.of(Direction.values(), Direction::word), "which way")
+                .needs("on", OBJECT, "wood that lies on the saw, in raw coordinates of its board")
+                .needs("reading", LENGTH, "running tape reading of the cut")
+                .may("to", LENGTH, "where the wood goes on behind the slot; absent where a piece is brought to size")
+                .may("left", OBJECT, "what is left in hand; absent where nothing is")
+                .needs("slack", LENGTH, "how much of it may still be lost before the plan breaks")
+                .with(b -> wood(b, "/cutSequence/*/cut/on"))
+                .with(b -> wood(b, "/cutSequence/*/cut/left"))
+                .in("/cutSequence/*/behind")
+                .with(b -> piece(b, "the part"))
                 .in("/yield")
                 .needs("used", VOLUME, "raw volume of every board")
                 .needs("parts", VOLUME, "finished volume of the parts")
@@ -181,5 +194,20 @@ public final class PlanFields {
                 .needs("code", TEXT, "kind of warning")
                 .needs("pointer", TEXT, "where")
                 .needs("text", TEXT, "one sentence");
+    }
+
+    private static FieldTable.Builder piece(FieldTable.Builder t, String part) {
+        return t.may("part", TEXT, part)
+                .may("number", INTEGER, "its number")
+                .may("stave", INTEGER, "which stave of it")
+                .may("ply", INTEGER, "which ply of it");
+    }
+
+    private static FieldTable.Builder wood(FieldTable.Builder t, String at) {
+        return t.in(at)
+                .needs("x", LENGTH, "start along the board")
+                .needs("y", LENGTH, "start across the board")
+                .needs("length", LENGTH, "extent along the board")
+                .needs("width", LENGTH, "extent across the board");
     }
 }

@@ -2,34 +2,76 @@ package org.stockcutting.plan;
 
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.length.Length;
+import org.stockcutting.pattern.Direction;
 
 /**
- * One step at the saw.
+ * One step on the way from raw board to finished part.
  *
  * @param step counted from 1
- * @param kind {@code trim}, {@code crosscut} or {@code rip}
- * @param setUp the stop or fence position the step is made at, or null where it is made to a drawn line
- * @param board {@code {stock} #k}, k counted per stock id in layout order
- * @param reading running tape reading of the cut from the origin end or edge of the board
- * @param part part that the step frees, or null
- * @param number its number, or null
- * @param caution a usual caution for this cut, or null
+ * @param kind what is done
+ * @param setUp the stop, fence or gauge position the step is made at, or null where it needs none
+ * @param board {@code {stock} #k}, k counted per stock id in layout order; null once the work is no longer of one board, and for a rest
+ * @param cut where the saw goes, or null where nothing is sawn
+ * @param piece the piece that is whole after the cut, or that the step works on; null where there is none
+ * @param behind the second piece that the same cut makes whole, or null
+ * @param caution usual cautions for this step, or null
+ * @param reason why a shorter piece comes before a longer one of the same stick, or the stick is cut from its far end; else null
  */
 public record SequenceStep(
         int step,
-        String kind,
+        StepKind kind,
         @Nullable SetUp setUp,
-        String board,
-        Length reading,
-        @Nullable String part,
-        @Nullable Integer number,
-        @Nullable String caution) {
+        @Nullable String board,
+        @Nullable SawCut cut,
+        @Nullable Piece piece,
+        @Nullable Piece behind,
+        @Nullable String caution,
+        @Nullable String reason) {
 
     /**
-     * One position of one stop or fence on one machine, until it is moved.
+     * One position of one stop, fence or gauge on one machine, until it is moved.
      *
-     * @param machine {@code crosscut} or {@code rip}
-     * @param stop distance from stop or fence to blade
+     * @param machine {@code crosscut}, {@code rip} or {@code planer}
+     * @param stop distance from stop or fence to blade, or the thickness that the planer leaves
      */
     public record SetUp(String machine, Length stop) {}
+
+    /**
+     * One pass of a saw. On a board that is not cut to its pieces yet all positions are the board's raw coordinates. Where a piece that is
+     * already whole is brought to size, {@code on} starts at 0 and 0, {@code reading} is the size it gets, and {@code to} is null: the end
+     * or edge is squared and the rest falls.
+     *
+     * @param direction which way
+     * @param on the wood that lies on the saw
+     * @param reading running tape reading of the cut
+     * @param to where the wood goes on behind the saw's slot, or null
+     * @param left what is left in hand, or null if nothing is
+     * @param slack how much may still be lost of what is left before the plan breaks
+     */
+    public record SawCut(
+            Direction direction,
+            Wood on,
+            Length reading,
+            @Nullable Length to,
+            @Nullable Wood left,
+            Length slack) {}
+
+    /**
+     * A rectangle of wood.
+     *
+     * @param x where it starts along the board
+     * @param y where it starts across the board
+     * @param length extent along the board
+     * @param width extent across the board
+     */
+    public record Wood(Length x, Length y, Length length, Length width) {}
+
+    /**
+     * One copy of a part, or one stave or ply of it.
+     *
+     * @param part id of the part
+     * @param number which copy, counted from 1; beyond the demand it is a spare
+     * @param member which stave or ply, counted from 1; null for a whole part or a glued-up one
+     */
+    public record Piece(String part, int number, @Nullable Integer member) {}
 }

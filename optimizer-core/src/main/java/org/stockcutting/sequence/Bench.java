@@ -8,42 +8,56 @@ import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import org.stockcutting.length.Length;
 import org.stockcutting.plan.SequenceStep;
 import org.stockcutting.plan.SequenceStep.SetUp;
+import org.stockcutting.plan.StepKind;
 
 /**
- * Makes cuts one after the other, moving stop and fence as seldom as a greedy choice can: a position where a stop or fence stands
- * already, else the one that the preference names. Cuts to a drawn line are made as soon as they can be.
+ * Makes steps one after the other, moving stop, fence and planer as seldom as a greedy choice can: a position where one stands already,
+ * else the one that the preference names. Cuts to a drawn line, gluing and rests are made as soon as they can be.
  */
 final class Bench {
 
     /** Which position is set up next. */
     enum Preference {
-        /** The one that can do most cuts now. */
-        MOST_CUTS,
-        /** One that need not be set up again, if there is any; else as above. */
-        DONE_FOR_GOOD
+        /** One that need not be set up again, if there is any; else the one that can do most steps now. */
+        DONE_FOR_GOOD,
+        /** One that need not be set up again; else the one that has to come back for least. */
+        LEAST_LEFT,
+        /** The one that can do most steps now. */
+        MOST_STEPS
     }
+
+    /** Jointing needs no position, but is done in one go over all boards: it stands in line like a position of no length. */
+    private static final SetUp JOINTER = new SetUp("jointer", Length.ZERO);
 
     private static final Comparator<SetUp> LONGEST_FIRST =
             Comparator.comparing(SetUp::stop).reversed().thenComparing(SetUp::machine);
 
-    /** The cuts of one position. */
+    /** The steps of one position. */
     private static final class Pile {
-        private final PriorityQueue<Cut> ready = new PriorityQueue<>(Comparator.comparingInt(Cut::order));
+        private final PriorityQueue<Task> ready = new PriorityQueue<>(Task.MATES_TOGETHER);
         private long doable;
         private long remaining;
     }
 
     private final Preference preference;
     private final TreeMap<SetUp, Pile> piles = new TreeMap<>(LONGEST_FIRST);
-    private final PriorityQueue<Cut> toDrawnLine = new PriorityQueue<>(Comparator.comparingInt(Cut::order));
+    private final PriorityQueue<Task> toDrawnLine =
+            new PriorityQueue<>(Comparator.comparing(Task::kind).thenComparing(Task.MATES_TOGETHER));
     private final Map<String, SetUp> standing = new HashMap<>();
+    private final List<Task> tasks;
+    private final int[] waitsFor;
     private final List<SequenceStep> steps = new ArrayList<>();
+    private boolean breakingDown;
     private int setUps;
 
-    Bench(Preference preference) {
+    /** A bench for these steps; each stands at the index of its order. */
+    Bench(List<Task> tasks, Preference preference) {
+        this.tasks = tasks;
         this.preference = preference;
+        this.waitsFor = tasks.stream().mapToInt(Task::waitsFor).toArray();
     }
 
     List<SequenceStep> steps() {
@@ -54,73 +68,90 @@ final class Bench {
         return setUps;
     }
 
-    /** Makes all cuts of some boards. */
-    void work(BoardReader boards) {
-        for (Cut cut : boards.cuts()) {
-            SetUp setUp = cut.setUp();
-            if (setUp != null) {
-                piles.computeIfAbsent(setUp, s -> new Pile()).remaining++;
+    /** Makes all steps: sheets are broken down first. */
+    void work() {
+        work(true);
+        work(false);
+    }
+
+    private void work(boolean sheets) {
+        breakingDown = sheets;
+        List<Task> due =
+                tasks.stream().filter(task -> task.breaksDown() == sheets).toList();
+        for (Task task : due) {
+            SetUp position = position(task);
+            if (position != null) {
+                pile(position).remaining++;
             }
         }
-        boards.heads().forEach(this::makeReady);
-        cutToDrawnLines();
+        due.stream().filter(task -> waitsFor[task.order()] == 0).forEach(this::makeReady);
+        toDrawnLines();
         SetUp next = choose();
         while (next != null) {
-            if (!next.equals(standing.put(next.machine(), next))) {
+            if (next != JOINTER && !next.equals(standing.put(next.machine(), next))) {
                 setUps++;
             }
-            cutAt(next);
+            workAt(next);
             next = choose();
         }
     }
 
-    private void cutAt(SetUp setUp) {
-        Pile pile = pile(setUp);
-        Cut cut = pile.ready.poll();
-        while (cut != null) {
-            pile.doable -= cut.run();
+    private void workAt(SetUp position) {
+        Pile pile = pile(position);
+        Task task = pile.ready.poll();
+        while (task != null) {
+            pile.doable -= task.run();
             pile.remaining--;
-            make(cut);
-            cutToDrawnLines();
-            cut = pile.ready.poll();
+            make(task);
+            toDrawnLines();
+            task = pile.ready.poll();
         }
         if (pile.remaining == 0) {
-            piles.remove(setUp);
+            piles.remove(position);
         }
     }
 
-    private void cutToDrawnLines() {
-        Cut cut = toDrawnLine.poll();
-        while (cut != null) {
-            make(cut);
-            cut = toDrawnLine.poll();
+    private void toDrawnLines() {
+        Task task = toDrawnLine.poll();
+        while (task != null) {
+            make(task);
+            task = toDrawnLine.poll();
         }
     }
 
-    private void make(Cut cut) {
-        steps.add(cut.numbered(steps.size() + 1));
-        cut.next().forEach(this::makeReady);
+    private void make(Task task) {
+        steps.add(task.numbered(steps.size() + 1));
+        for (Task later : task.next()) {
+            waitsFor[later.order()]--;
+            if (waitsFor[later.order()] == 0 && later.breaksDown() == breakingDown) {
+                makeReady(later);
+            }
+        }
     }
 
-    private void makeReady(Cut cut) {
-        SetUp setUp = cut.setUp();
-        if (setUp == null) {
-            toDrawnLine.add(cut);
+    private void makeReady(Task task) {
+        SetUp position = position(task);
+        if (position == null) {
+            toDrawnLine.add(task);
         } else {
-            Pile pile = pile(setUp);
-            pile.ready.add(cut);
-            pile.doable += cut.run();
+            Pile pile = pile(position);
+            pile.ready.add(task);
+            pile.doable += task.run();
         }
     }
 
-    private Pile pile(SetUp setUp) {
-        return piles.computeIfAbsent(setUp, s -> new Pile());
+    private static @Nullable SetUp position(Task task) {
+        return task.kind() == StepKind.JOINT ? JOINTER : task.setUp();
+    }
+
+    private Pile pile(SetUp position) {
+        return piles.computeIfAbsent(position, s -> new Pile());
     }
 
     private @Nullable SetUp choose() {
         SetUp best = null;
+        Pile bestPile = null;
         int bestRank = 0;
-        long bestDoable = 0;
         for (Map.Entry<SetUp, Pile> entry : piles.entrySet()) {
             Pile pile = entry.getValue();
             if (pile.ready.isEmpty()) {
@@ -128,21 +159,25 @@ final class Bench {
             }
             int rank = rank(entry.getKey(), pile);
             // Of positions that are done for good the longest comes first, whatever it does: long before short.
-            boolean better =
-                    best == null || rank > bestRank || (rank == bestRank && rank == 0 && pile.doable > bestDoable);
-            if (better) {
+            if (bestPile == null || rank > bestRank || (rank == bestRank && rank == 0 && isBetter(pile, bestPile))) {
                 best = entry.getKey();
                 bestRank = rank;
-                bestDoable = pile.doable;
+                bestPile = pile;
             }
         }
         return best;
     }
 
-    private int rank(SetUp setUp, Pile pile) {
-        if (setUp.equals(standing.get(setUp.machine()))) {
+    private boolean isBetter(Pile pile, Pile than) {
+        return preference == Preference.LEAST_LEFT
+                ? pile.remaining - pile.doable < than.remaining - than.doable
+                : pile.doable > than.doable;
+    }
+
+    private int rank(SetUp position, Pile pile) {
+        if (position.equals(standing.get(position.machine()))) {
             return 2;
         }
-        return preference == Preference.DONE_FOR_GOOD && pile.doable == pile.remaining ? 1 : 0;
+        return preference != Preference.MOST_STEPS && pile.doable == pile.remaining ? 1 : 0;
     }
 }

@@ -3,6 +3,7 @@ package org.stockcutting.sequence;
 import org.stockcutting.length.Length;
 import org.stockcutting.pattern.CutNode;
 import org.stockcutting.pattern.Direction;
+import org.stockcutting.plan.SequenceStep.Wood;
 
 /** A rectangle in raw board coordinates: what lies on the saw. */
 record Block(Length fromX, Length fromY, Length toX, Length toY) {
@@ -23,6 +24,19 @@ record Block(Length fromX, Length fromY, Length toX, Length toY) {
         return cut == Direction.CROSSCUT ? toX : toY;
     }
 
+    /** Extent along the axis that the cut divides. */
+    Length extent(Direction cut) {
+        return to(cut).minus(from(cut));
+    }
+
+    boolean isEmpty() {
+        return !length().isPositive() || !width().isPositive();
+    }
+
+    Wood wood() {
+        return new Wood(fromX, fromY, length(), width());
+    }
+
     /** The part of this block between two positions along the axis that the cut divides. */
     Block between(Direction cut, Length from, Length to) {
         return cut == Direction.CROSSCUT ? new Block(from, fromY, to, toY) : new Block(fromX, from, toX, to);
@@ -30,15 +44,16 @@ record Block(Length fromX, Length fromY, Length toX, Length toY) {
 
     /** What becomes of piece i of a node that divides this block. */
     Block piece(CutNode.Cuts node, int i) {
-        Length from = i == 0 ? from(node.cut()) : node.slots().get(i - 1).to();
-        Length to =
-                i == node.slots().size() ? to(node.cut()) : node.slots().get(i).from();
-        return between(node.cut(), from, to);
+        return pieces(node, i, i);
     }
 
-    /** What lies on the saw when cut i of a node is made: everything from the end of the cut before. */
-    Block underCut(CutNode.Cuts node, int i) {
-        Length from = i == 0 ? from(node.cut()) : node.slots().get(i - 1).to();
-        return between(node.cut(), from, to(node.cut()));
+    /** The stick that still holds pieces first to last of a node that divides this block. */
+    Block pieces(CutNode.Cuts node, int first, int last) {
+        Length from =
+                first == 0 ? from(node.cut()) : node.slots().get(first - 1).to();
+        Length to = last == node.slots().size()
+                ? to(node.cut())
+                : node.slots().get(last).from();
+        return between(node.cut(), from, to);
     }
 }

@@ -10,83 +10,133 @@ import org.stockcutting.pattern.CutNode;
 import org.stockcutting.pattern.Direction;
 import org.stockcutting.pattern.PlacedPiece;
 import org.stockcutting.plan.Layout;
-import org.stockcutting.plan.SequenceStep;
+import org.stockcutting.plan.SequenceStep.Piece;
+import org.stockcutting.plan.SequenceStep.SawCut;
+import org.stockcutting.plan.SequenceStep.SetUp;
+import org.stockcutting.plan.StepKind;
+import org.stockcutting.stock.Form;
+import org.stockcutting.stock.StockItem;
 
-/** Reads the cut trees of boards into cuts that wait for each other. */
+/** Reads the cut tree of one board into steps that wait for each other, and hands on the pieces that come off it. */
 final class BoardReader {
 
-    private final Cautions cautions;
-    private final List<Cut> cuts = new ArrayList<>();
-    private final List<Cut> heads = new ArrayList<>();
-
-    private String board = "";
-    private int copy;
-    private Map<Place, PlacedPiece> pieces = Map.of();
+    private final Workshop workshop;
+    private final PieceWork pieceWork;
+    private final Layout layout;
+    private final int copy;
+    private final String board;
+    private final boolean sheet;
+    private final Slack slack;
+    private final Reasons reasons;
+    private final Map<Place, PlacedPiece> pieces = new HashMap<>();
 
     private record Place(String part, Length x, Length y) {}
 
-    BoardReader(Cautions cautions) {
-        this.cautions = cautions;
+    /** A stick on the saw: pieces first to last of a node, of which one is taken off. */
+    private record Stick(CutNode.Cuts node, Block block, int first, int last, boolean far) {
+        int taken() {
+            return far ? last : first;
+        }
+
+        /** The slot that takes it off. */
+        CutNode.Slot slot() {
+            return node.slots().get(far ? last - 1 : first);
+        }
+
+        int leftFirst() {
+            return far ? first : first + 1;
+        }
+
+        int leftLast() {
+            return far ? last - 1 : last;
+        }
+
+        Block onSaw() {
+            return block.pieces(node, first, last);
+        }
+
+        Block freed() {
+            return block.piece(node, taken());
+        }
+
+        Block left() {
+            return block.pieces(node, leftFirst(), leftLast());
+        }
+
+        boolean isLastCut() {
+            return last == first + 1;
+        }
+
+        CutNode takenNode() {
+            return node.pieces().get(taken());
+        }
     }
 
     /**
-     * Reads one board.
+     * A reader.
      *
-     * @param layout how it is cut
-     * @param copyOfLayout which of the layout's equal boards it is, from 0
-     * @param name {@code {stock} #k}
+     * @param workshop where the steps go
+     * @param pieceWork where the pieces go
+     * @param layout how the board is cut
+     * @param copy which of the layout's equal boards it is, from 0
+     * @param board {@code {stock} #k}
      */
-    void read(Layout layout, int copyOfLayout, String name) {
-        board = name;
-        copy = copyOfLayout;
-        pieces = new HashMap<>();
+    BoardReader(Workshop workshop, PieceWork pieceWork, Layout layout, int copy, String board) {
+        this.workshop = workshop;
+        this.pieceWork = pieceWork;
+        this.layout = layout;
+        this.copy = copy;
+        this.board = board;
+        StockItem stock = workshop.stock(layout.stock());
+        this.sheet = stock != null && stock.form() == Form.SHEET;
+        this.slack = new Slack(workshop.job(), stock, layout);
+        this.reasons = new Reasons(workshop.job().writing().unit().isImperial());
         for (PlacedPiece piece : layout.pieces()) {
             pieces.put(new Place(piece.part(), piece.x(), piece.y()), piece);
         }
-        Block whole = new Block(Length.ZERO, Length.ZERO, layout.length(), layout.width());
-        heads.addAll(read(layout.cuts(), whole));
     }
 
-    /** Every cut of the boards read so far, none before one that it waits for. */
-    List<Cut> cuts() {
-        return cuts;
+    void read() {
+        read(layout.cuts(), new Block(Length.ZERO, Length.ZERO, layout.length(), layout.width()), null);
     }
 
-    /** The cuts that can be made at once. */
-    List<Cut> heads() {
-        return heads;
-    }
-
-    /** The cuts that can be made as soon as a block is free. */
-    private List<Cut> read(CutNode node, Block block) {
-        if (!(node instanceof CutNode.Cuts divided)) {
-            return List.of();
-        }
-        int slots = divided.slots().size();
-        if (slots == 0) {
-            return read(divided.pieces().get(0), block);
-        }
-        List<Cut> row = new ArrayList<>();
-        for (int i = 0; i < slots; i++) {
-            Cut cut = new Cut(cuts.size(), step(divided, block, i));
-            cuts.add(cut);
-            row.add(cut);
-            if (i > 0) {
-                row.get(i - 1).next().add(cut);
+    private void read(CutNode node, Block block, @Nullable Task freedBy) {
+        if (node instanceof CutNode.PartLeaf) {
+            Piece piece = partAt(node, block);
+            PlacedPiece placed = placedAt(node, block);
+            if (piece != null && placed != null) {
+                pieceWork.freed(placed, piece, board, layout.thickness(), freedBy);
             }
-            cut.next().addAll(read(divided.pieces().get(i), block.piece(divided, i)));
+        } else if (node instanceof CutNode.Cuts cuts) {
+            row(cuts, block, freedBy);
         }
-        row.get(slots - 1).next().addAll(read(divided.pieces().get(slots), block.piece(divided, slots)));
+    }
+
+    private void row(CutNode.Cuts node, Block block, @Nullable Task freedBy) {
+        boolean[] order =
+                RowOrder.of(node, block, workshop.job().shop().limits().minimumPiece());
+        List<Task> row = new ArrayList<>();
+        Task before = freedBy;
+        int first = 0;
+        int last = node.slots().size();
+        for (boolean far : order) {
+            Stick stick = new Stick(node, block, first, last, far);
+            before = workshop.add(draft(stick), sheet, before);
+            row.add(before);
+            read(stick.takenNode(), stick.freed(), before);
+            first = stick.leftFirst();
+            last = stick.leftLast();
+        }
+        read(node.pieces().get(first), block.piece(node, first), before);
         countRuns(row);
-        return List.of(row.get(0));
     }
 
     /** Cuts to a drawn line do not end a run. */
-    private static void countRuns(List<Cut> row) {
-        SequenceStep.SetUp behind = null;
+    private static void countRuns(List<Task> row) {
+        SetUp behind = null;
         int run = 0;
         for (int i = row.size() - 1; i >= 0; i--) {
-            SequenceStep.SetUp own = row.get(i).setUp();
+            SetUp own = row.get(i).setUp();
             if (own != null) {
                 run = own.equals(behind) ? run + 1 : 1;
                 behind = own;
@@ -95,62 +145,125 @@ final class BoardReader {
         }
     }
 
-    private SequenceStep step(CutNode.Cuts node, Block block, int i) {
-        Direction cut = node.cut();
-        Block freed = block.piece(node, i);
-        boolean trim = isTrim(node, i);
-        boolean atStop = !trim && holdsPart(node.pieces().get(i));
-        SequenceStep.SetUp setUp =
-                atStop ? new SequenceStep.SetUp(cut.word(), freed.to(cut).minus(freed.from(cut))) : null;
-        PlacedPiece piece = freedPart(node, block, i);
-        return new SequenceStep(
-                0,
-                trim ? "trim" : cut.word(),
-                setUp,
+    private Workshop.Draft draft(Stick stick) {
+        Direction cut = stick.node().cut();
+        StepKind kind = kind(stick);
+        boolean atStop = (kind == StepKind.RIP || kind == StepKind.CROSSCUT) && RowOrder.holdsPart(stick.takenNode());
+        Piece own = partAt(stick.takenNode(), stick.freed());
+        Piece other = stick.isLastCut() ? partAt(stick.node().pieces().get(stick.leftFirst()), stick.left()) : null;
+        boolean rawEdge = !sheet
+                && (isRaw(stick.onSaw().fromY(), layout.width())
+                        || isRaw(stick.onSaw().toY(), layout.width()));
+        return new Workshop.Draft(
+                kind,
+                atStop ? new SetUp(cut.word(), stop(stick)) : null,
                 board,
-                node.slots().get(i).from(),
-                piece == null ? null : piece.part(),
-                piece == null || copy >= piece.numbers().size()
-                        ? null
-                        : piece.numbers().get(copy),
-                cautions.of(cut, block.underCut(node, i), freed, atStop));
+                new SawCut(
+                        cut,
+                        stick.onSaw().wood(),
+                        stick.slot().from(),
+                        stick.slot().to(),
+                        stick.left().isEmpty() ? null : stick.left().wood(),
+                        slack.of(stick.node(), stick.block(), stick.leftFirst(), stick.leftLast(), stick.far())),
+                own == null ? other : own,
+                own == null ? null : other,
+                workshop.cautions()
+                        .ofCut(cut, stick.onSaw(), stick.freed(), layout.thickness(), atStop, rawEdge, sheet),
+                reason(stick, kind));
     }
 
-    /** The part that is whole after cut i; where the last cut frees two, the one nearer the origin. */
-    private @Nullable PlacedPiece freedPart(CutNode.Cuts node, Block block, int i) {
-        PlacedPiece own = partAt(node.pieces().get(i), block.piece(node, i));
-        boolean last = i == node.slots().size() - 1;
-        return own == null && last ? partAt(node.pieces().get(i + 1), block.piece(node, i + 1)) : own;
+    private static boolean isRaw(Length edge, Length width) {
+        return edge.isZero() || edge.equals(width);
     }
 
-    private @Nullable PlacedPiece partAt(CutNode node, Block block) {
+    private StepKind kind(Stick stick) {
+        CutNode taken = stick.takenNode();
+        boolean trims = taken == CutNode.RestLeaf.TRIM
+                || (taken == CutNode.RestLeaf.SLIVER && (stick.far() || stick.taken() == 0));
+        if (trims) {
+            return StepKind.TRIM;
+        }
+        if (stick.node().cut() == Direction.RIP) {
+            return StepKind.RIP;
+        }
+        boolean rough = RowOrder.holdsPart(taken)
+                && isRough(taken, stick.freed())
+                && (!stick.isLastCut() || isRough(stick.node().pieces().get(stick.leftFirst()), stick.left()));
+        return rough ? StepKind.ROUGH_CROSSCUT : StepKind.CROSSCUT;
+    }
+
+    /** True if every part in a block is longer along the board than it will be in the end. */
+    private boolean isRough(CutNode node, Block block) {
+        if (node instanceof CutNode.Cuts cuts) {
+            for (int i = 0; i < cuts.pieces().size(); i++) {
+                if (!isRough(cuts.pieces().get(i), block.piece(cuts, i))) {
+                    return false;
+                }
+            }
+            return true;
+        }
+        PlacedPiece piece = placedAt(node, block);
+        Route route = piece == null ? null : workshop.route(piece.part());
+        if (piece == null || route == null) {
+            return !(node instanceof CutNode.PartLeaf);
+        }
+        return piece.turned() ? route.hasWidthAllowance() : route.hasLengthAllowance();
+    }
+
+    /** Between fence and blade lies the piece; what is behind it where the piece is wider than the saw reaches. */
+    private Length stop(Stick stick) {
+        Length piece = stick.freed().extent(stick.node().cut());
+        Length reach = workshop.job().shop().limits().ripCapacity();
+        boolean other = stick.node().cut() == Direction.RIP && reach != null && piece.isMoreThan(reach);
+        return other ? stick.left().extent(Direction.RIP) : piece;
+    }
+
+    private @Nullable String reason(Stick stick, StepKind kind) {
+        if (kind != StepKind.CROSSCUT && kind != StepKind.ROUGH_CROSSCUT) {
+            return null;
+        }
+        Length freed = stick.freed().length();
+        boolean longerStays = RowOrder.holdsPart(stick.takenNode())
+                && longestPart(stick.node(), stick.block(), stick.leftFirst(), stick.leftLast())
+                        .isMoreThan(freed);
+        boolean final_ = kind == StepKind.CROSSCUT && isPlanedLater(stick.takenNode());
+        return reasons.of(freed, longerStays, stick.far(), final_);
+    }
+
+    private boolean isPlanedLater(CutNode node) {
+        if (node instanceof CutNode.Cuts cuts) {
+            return cuts.pieces().stream().anyMatch(this::isPlanedLater);
+        }
+        Route route = node instanceof CutNode.PartLeaf leaf ? workshop.route(leaf.part()) : null;
+        return route != null && route.planeTo() != null;
+    }
+
+    private static Length longestPart(CutNode.Cuts node, Block block, int first, int last) {
+        Length longest = Length.ZERO;
+        for (int i = first; i <= last; i++) {
+            CutNode piece = node.pieces().get(i);
+            Block place = block.piece(node, i);
+            if (piece instanceof CutNode.PartLeaf) {
+                longest = longest.max(place.length());
+            } else if (piece instanceof CutNode.Cuts cuts) {
+                longest = longest.max(longestPart(cuts, place, 0, cuts.pieces().size() - 1));
+            }
+        }
+        return longest;
+    }
+
+    private @Nullable PlacedPiece placedAt(CutNode node, Block block) {
         return node instanceof CutNode.PartLeaf leaf
                 ? pieces.get(new Place(leaf.part(), block.fromX(), block.fromY()))
                 : null;
     }
 
-    /**
-     * A first-end trim takes off a trim leaf, or nothing but its own slot. A far-end trim is one only behind a block that is cut further
-     * and has nothing else beside it: else the same cut frees a piece at a stop.
-     */
-    private static boolean isTrim(CutNode.Cuts node, int i) {
-        CutNode off = node.pieces().get(i);
-        if (off == CutNode.RestLeaf.TRIM || (i == 0 && off == CutNode.RestLeaf.SLIVER)) {
-            return true;
+    private @Nullable Piece partAt(CutNode node, Block block) {
+        PlacedPiece piece = placedAt(node, block);
+        if (piece == null || copy >= piece.numbers().size()) {
+            return null;
         }
-        boolean last = i == node.slots().size() - 1;
-        return last
-                && off instanceof CutNode.Cuts
-                && isTrimmedOff(node.pieces().get(i + 1))
-                && node.pieces().stream().filter(piece -> !isTrimmedOff(piece)).count() == 1;
-    }
-
-    private static boolean isTrimmedOff(CutNode node) {
-        return node == CutNode.RestLeaf.TRIM || node == CutNode.RestLeaf.SLIVER;
-    }
-
-    private static boolean holdsPart(CutNode node) {
-        return node instanceof CutNode.PartLeaf
-                || (node instanceof CutNode.Cuts cuts && cuts.pieces().stream().anyMatch(BoardReader::holdsPart));
+        Integer member = copy < piece.members().size() ? piece.members().get(copy) : null;
+        return new Piece(piece.part(), piece.numbers().get(copy), member);
     }
 }

@@ -96,12 +96,20 @@ class H01_DocumentFormTest {
         });
         inOrder(plan.get("check"), "valid violations");
         plan.get("buyingList").forEach(node -> inOrder(node, "stock quantity price? total? boardFeet?"));
-        plan.get("cutSequence").forEach(node -> inOrder(node, "step kind setUp? board reading part? number? caution?"));
+        plan.get("cutSequence").forEach(H01_DocumentFormTest::step);
         inOrder(plan.get("yield"), "used parts allowance kerf trim zones offcutsKept waste ratio");
         plan.get("warnings").forEach(node -> inOrder(node, "code pointer text"));
         yields(plan.get("yield"));
         assertThat(plan.get("jobHash").textValue()).matches("sha-256:[0-9a-f]{64}");
         assertThat(new PlanReader(reading.orThrow()).read(text).faults()).isEmpty();
+    }
+
+    private static void step(JsonNode step) {
+        inOrder(step, "step kind setUp? board? cut? part? number? stave? ply? behind? caution? reason?");
+        if (step.has("cut")) {
+            inOrder(step.get("cut"), "direction on reading to? left? slack");
+            inOrder(step.at("/cut/on"), "x y length width");
+        }
     }
 
     private static void money(JsonNode plan) {

@@ -23,7 +23,6 @@ import org.stockcutting.plan.Derived;
 import org.stockcutting.plan.Layout;
 import org.stockcutting.plan.Objective;
 import org.stockcutting.plan.PlanHeader;
-import org.stockcutting.plan.SequenceStep;
 import org.stockcutting.plan.Status;
 import org.stockcutting.plan.YieldFigures;
 import org.stockcutting.stock.Money;
@@ -128,7 +127,7 @@ final class Mutants {
         put(ways, Cause.OFFCUT, Mutants::keepFlag);
         put(ways, Cause.OFFCUT, Mutants::rack);
         put(ways, Cause.YIELD, Mutants::yields);
-        put(ways, Cause.SEQUENCE, Mutants::sequence);
+        SequenceMutants.ways().forEach(way -> put(ways, Cause.SEQUENCE, way));
         put(
                 ways,
                 Cause.SET_UPS,
@@ -455,20 +454,6 @@ final class Mutants {
         YieldFigures changed = new YieldFigures(v[0], v[1], v[2], v[3], v[4], v[5], v[6], v[7], ratio);
         return derived(
                 s, d -> new Derived(d.buyingList(), d.offcuts(), d.cutSequence(), d.setUps(), changed, d.warnings()));
-    }
-
-    private static Sample sequence(Sample s, Random r) {
-        List<SequenceStep> steps = new ArrayList<>(s.plan().derived().cutSequence());
-        int i = r.nextInt(steps.size());
-        SequenceStep t = steps.get(i);
-        steps.set(
-                i,
-                r.nextBoolean()
-                        ? new SequenceStep(
-                                t.step(), t.kind(), t.setUp(), "a #99", t.reading(), t.part(), t.number(), null)
-                        : new SequenceStep(
-                                t.step(), t.kind(), t.setUp(), t.board(), t.reading(), t.part(), 99_999, null));
-        return derived(s, d -> new Derived(d.buyingList(), d.offcuts(), steps, d.setUps(), d.yield(), d.warnings()));
     }
 
     private static Sample split(Sample s, Random r) {

@@ -22,6 +22,7 @@ import org.stockcutting.plan.Layout;
 import org.stockcutting.plan.Objective;
 import org.stockcutting.plan.Status;
 import org.stockcutting.plan.Violation;
+import org.stockcutting.sequence.CutSequencer;
 
 class PlanCheckerTest {
 
@@ -136,9 +137,7 @@ class PlanCheckerTest {
                     Collections.shuffle(offcuts, random);
                     return new Derived(buying, offcuts, d.cutSequence(), d.setUps(), d.yield(), d.warnings());
                 });
-            case 5 ->
-                Mutants.derived(
-                        s, d -> new Derived(d.buyingList(), d.offcuts(), List.of(), 0, d.yield(), d.warnings()));
+            case 5 -> SequenceMutants.otherBoardsFirst(s);
             case 6 ->
                 JobMutants.job(
                         s,
@@ -178,7 +177,7 @@ class PlanCheckerTest {
         return new Layout(l.stock(), l.repeat(), l.length(), l.width(), l.thickness(), pieces, l.cuts(), offcuts);
     }
 
-    /** Copies of a part on equal boards change their numbers; the sequence goes, as it names them. */
+    /** Copies of a part on equal boards change their numbers; the sequence is made again, as it names them. */
     private static Sample relabelled(Sample s) {
         List<Layout> layouts = s.plan().layouts().stream()
                 .map(l -> Mutants.pieces(
@@ -191,9 +190,11 @@ class PlanCheckerTest {
                                 })
                                 .toList()))
                 .toList();
+        CutSequencer.Sequence sequence = CutSequencer.sequence(s.job(), layouts);
         return Mutants.derived(
                 Mutants.plan(s, layouts),
-                d -> new Derived(d.buyingList(), d.offcuts(), List.of(), 0, d.yield(), d.warnings()));
+                d -> new Derived(
+                        d.buyingList(), d.offcuts(), sequence.steps(), sequence.setUps(), d.yield(), d.warnings()));
     }
 
     @Test

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.TreeMap;
 import org.apache.commons.math3.fraction.BigFraction;
 import org.stockcutting.job.Goal;
@@ -29,12 +28,12 @@ import org.stockcutting.plan.Derived;
 import org.stockcutting.plan.Layout;
 import org.stockcutting.plan.Objective;
 import org.stockcutting.plan.PlanHeader;
-import org.stockcutting.plan.SequenceStep;
 import org.stockcutting.plan.Status;
 import org.stockcutting.plan.StopReason;
 import org.stockcutting.plan.Unplaced;
 import org.stockcutting.plan.Warning;
 import org.stockcutting.plan.YieldFigures;
+import org.stockcutting.sequence.CutSequencer;
 import org.stockcutting.stock.Form;
 import org.stockcutting.stock.Money;
 import org.stockcutting.stock.StockItem;
@@ -230,9 +229,9 @@ final class PlanSketch {
         Certificate certificate = CertificateChecker.certify(job, duals, placed());
         BigInteger bound = CertificateChecker.bound(job, certificate, placed());
         Status status = unplaced.isEmpty() ? bound.equals(value) ? Status.OPTIMAL : Status.FEASIBLE : Status.PARTIAL;
-        List<SequenceStep> steps = steps();
+        CutSequencer.Sequence sequence = CutSequencer.sequence(job, layouts);
         PlanHeader header = new PlanHeader("test", "sha-256:0", status, StopReason.WORK_LIMIT, true, 1, 1, 1, "1.0.0");
-        Derived derived = new Derived(buying, rack(), steps, changes(steps), yield, warnings);
+        Derived derived = new Derived(buying, rack(), sequence.steps(), sequence.setUps(), yield, warnings);
         return new CuttingPlan(
                 header,
                 cost,
@@ -377,32 +376,5 @@ final class PlanSketch {
             }
         }
         return rack;
-    }
-
-    private List<SequenceStep> steps() {
-        List<SequenceStep> steps = new ArrayList<>();
-        Map<String, Integer> boards = new TreeMap<>();
-        for (Layout layout : layouts) {
-            for (int k = 0; k < layout.repeat(); k++) {
-                String board = layout.stock() + " #" + boards.merge(layout.stock(), 1, Integer::sum);
-                for (PlacedPiece p : layout.pieces()) {
-                    SequenceStep.SetUp setUp = new SequenceStep.SetUp("crosscut", p.extentX());
-                    int number = p.numbers().get(k);
-                    steps.add(new SequenceStep(
-                            steps.size() + 1, "crosscut", setUp, board, p.extentX(), p.part(), number, null));
-                }
-            }
-        }
-        return steps;
-    }
-
-    private static int changes(List<SequenceStep> steps) {
-        int changes = 0;
-        for (int i = 0; i < steps.size(); i++) {
-            boolean same = i > 0
-                    && Objects.equals(steps.get(i).setUp(), steps.get(i - 1).setUp());
-            changes += same ? 0 : 1;
-        }
-        return changes;
     }
 }

@@ -32,6 +32,7 @@ import org.stockcutting.plan.Objective;
 import org.stockcutting.plan.PlanHeader;
 import org.stockcutting.plan.SequenceStep;
 import org.stockcutting.plan.Status;
+import org.stockcutting.plan.StepKind;
 import org.stockcutting.plan.StopReason;
 import org.stockcutting.plan.Unplaced;
 import org.stockcutting.plan.Violation;
@@ -107,14 +108,42 @@ class PlanTextTest {
                 List.of(
                         new SequenceStep(
                                 1,
-                                "crosscut",
+                                StepKind.CROSSCUT,
                                 new SequenceStep.SetUp("crosscut", in("60")),
                                 "2x4-8 #1",
-                                in("60.5"),
-                                "post",
-                                1,
-                                "keep hands away"),
-                        new SequenceStep(2, "trim", null, "rack #1", in("0.5"), null, null, null)),
+                                new SequenceStep.SawCut(
+                                        Direction.CROSSCUT,
+                                        wood("0.5", "95.5"),
+                                        in("60.5"),
+                                        in("60.625"),
+                                        wood("60.625", "35.375"),
+                                        in("4")),
+                                new SequenceStep.Piece("post", 1, null),
+                                new SequenceStep.Piece("top", 1, 2),
+                                "keep hands away",
+                                "the stick is long now"),
+                        new SequenceStep(
+                                2,
+                                StepKind.TRIM,
+                                null,
+                                "rack #1",
+                                new SequenceStep.SawCut(
+                                        Direction.RIP, wood("0", "40"), in("0.5"), in("0.625"), null, Length.ZERO),
+                                null,
+                                null,
+                                null,
+                                null),
+                        new SequenceStep(3, StepKind.REST, null, null, null, null, null, null, null),
+                        new SequenceStep(
+                                4,
+                                StepKind.GLUE,
+                                null,
+                                null,
+                                null,
+                                new SequenceStep.Piece("bow", 1, 3),
+                                null,
+                                null,
+                                null)),
                 1,
                 new YieldFigures(
                         volume,
@@ -333,5 +362,9 @@ class PlanTextTest {
                         .get(0)
                         .length())
                 .isEqualTo(in("40"));
+    }
+
+    private static SequenceStep.Wood wood(String x, String length) {
+        return new SequenceStep.Wood(in(x), Length.ZERO, in(length), in("3.5"));
     }
 }

@@ -20,6 +20,7 @@ import org.stockcutting.plan.BuyingLine;
 import org.stockcutting.plan.Derived;
 import org.stockcutting.plan.Layout;
 import org.stockcutting.plan.SequenceStep;
+import org.stockcutting.plan.StepKind;
 import org.stockcutting.plan.Warning;
 import org.stockcutting.stock.Form;
 import org.stockcutting.stock.Money;
@@ -57,7 +58,7 @@ class DerivationTest {
 
     @Test
     void sequenceIsHandedOn() {
-        SequenceStep step = new SequenceStep(1, "crosscut", null, "b #1", in("60"), "p", 1, null);
+        SequenceStep step = new SequenceStep(1, StepKind.REST, null, null, null, null, null, null, null);
         Derived derived = Derivation.derive(new Bench().job(), List.of(), List.of(step), 7);
         assertThat(derived.cutSequence()).containsExactly(step);
         assertThat(derived.setUps()).isEqualTo(7);

@@ -88,7 +88,7 @@ class CutSequencerTest {
         CutSequencer.Sequence sequence = CutSequencer.sequence(job(LengthUnit.INCH), List.of(first, others));
         assertThat(sequence.setUps()).isEqualTo(2);
         assertThat(sequence.steps().get(0).board()).isEqualTo("stud #1");
-        assertThat(sequence.steps().stream().map(SequenceStep::number)).containsExactly(1, 1, 2, 3);
+        assertThat(sequence.steps().stream().map(step -> step.piece().number())).containsExactly(1, 1, 2, 3);
     }
 
     @Test
@@ -140,22 +140,35 @@ class CutSequencerTest {
     @Test
     void cautionsStandWhereTheyAreDue() {
         Cautions cautions = new Cautions(true);
-        assertThat(cautions.of(Direction.CROSSCUT, block("40", "4"), block("20", "4"), true))
+        assertThat(ofCut(cautions, Direction.CROSSCUT, block("40", "4"), block("20", "4"), true))
                 .isNull();
-        assertThat(cautions.of(Direction.CROSSCUT, block("11", "4"), block("8", "4"), true))
+        assertThat(ofCut(cautions, Direction.CROSSCUT, block("11", "4"), block("8", "4"), true))
                 .contains("under 12 in")
                 .endsWith("Follow the machine's manual.");
-        assertThat(cautions.of(Direction.CROSSCUT, block("40", "4"), block("2.5", "4"), true))
+        assertThat(ofCut(cautions, Direction.CROSSCUT, block("40", "4"), block("2.5", "4"), true))
                 .contains("3 in");
-        assertThat(cautions.of(Direction.CROSSCUT, block("40", "4"), block("2.5", "4"), false))
+        assertThat(ofCut(cautions, Direction.CROSSCUT, block("40", "4"), block("2.5", "4"), false))
                 .isNull();
-        assertThat(cautions.of(Direction.RIP, block("40", "4"), block("40", "1.25"), true))
+        assertThat(ofCut(cautions, Direction.RIP, block("40", "4"), block("40", "1.25"), true))
                 .contains("1-1/2 in");
-        assertThat(cautions.of(Direction.RIP, block("40", "4"), block("40", "1.5"), true))
+        assertThat(ofCut(cautions, Direction.RIP, block("40", "4"), block("40", "1.5"), true))
+                .contains("6 in");
+        assertThat(ofCut(cautions, Direction.RIP, block("40", "8"), block("40", "6"), true))
                 .isNull();
-        assertThat(cautions.of(Direction.RIP, block("20", "24"), block("20", "12"), true))
+        assertThat(cautions.ofCut(Direction.RIP, block("96", "48"), block("96", "24"), in("0.75"), true, false, true))
+                .contains("Heavy sheet");
+        assertThat(cautions.ofCut(Direction.RIP, block("40", "8"), block("40", "7"), in("0.125"), true, true, false))
+                .contains("straight edge")
+                .contains("auxiliary fence");
+        assertThat(cautions.ofJoint(in("11"), in("2"), in("0.25")))
+                .contains("jointer")
+                .contains("Thin")
+                .contains("push blocks");
+        assertThat(cautions.ofPlane(in("11"))).contains("planer");
+        assertThat(cautions.ofPlane(in("12"))).isNull();
+        assertThat(ofCut(cautions, Direction.RIP, block("20", "24"), block("20", "12"), true))
                 .contains("than wide");
-        assertThat(new Cautions(false).of(Direction.RIP, block("40", "4"), block("40", "1.25"), true))
+        assertThat(ofCut(new Cautions(false), Direction.RIP, block("40", "4"), block("40", "1.25"), true))
                 .contains("38 mm");
     }
 
@@ -167,22 +180,26 @@ class CutSequencerTest {
             CutSequencer.Sequence sequence = CutSequencer.sequence(job, layouts);
             Follower follower = new Follower();
             Map<String, Integer> boards = new HashMap<>();
+            Map<String, Layout> byBoard = new TreeMap<>();
             int slots = 0;
-            int parts = 0;
             for (Layout layout : layouts) {
                 for (int copy = 0; copy < layout.repeat(); copy++) {
-                    follower.lay(layout, copy, layout.stock() + " #" + boards.merge(layout.stock(), 1, Integer::sum));
+                    String board = layout.stock() + " #" + boards.merge(layout.stock(), 1, Integer::sum);
+                    follower.lay(layout, board);
+                    byBoard.put(board, layout);
                     slots += slots(layout.cuts());
-                    parts += layout.pieces().size();
                 }
             }
             for (SequenceStep step : sequence.steps()) {
                 assertThat(follower.follow(step)).as("seed %d", seed).isEmpty();
             }
-            assertThat(follower.isDone())
-                    .as("seed %d: something is left to cut", seed)
-                    .isTrue();
-            assertThat(follower.parts()).as("parts, seed %d", seed).isEqualTo(parts);
+            for (Map.Entry<String, Layout> board : byBoard.entrySet()) {
+                for (PlacedPiece piece : board.getValue().pieces()) {
+                    assertThat(follower.holds(board.getKey(), piece.x(), piece.y(), piece.length(), piece.width()))
+                            .as("%s on %s, seed %d", piece, board.getKey(), seed)
+                            .isTrue();
+                }
+            }
             assertThat(sequence.steps()).as("seed %d", seed).hasSize(slots);
             assertThat(sequence.setUps()).as("set-ups, seed %d", seed).isEqualTo(recount(sequence.steps()));
             assertThat(CutSequencer.sequence(job, layouts))
@@ -202,7 +219,7 @@ class CutSequencerTest {
             Collections.reverse(backwards);
             Follower follower = new Follower();
             for (int copy = 0; copy < layouts.get(0).repeat(); copy++) {
-                follower.lay(layouts.get(0), copy, layouts.get(0).stock() + " #" + (copy + 1));
+                follower.lay(layouts.get(0), layouts.get(0).stock() + " #" + (copy + 1));
             }
             refused +=
                     backwards.stream().anyMatch(step -> !follower.follow(step).isEmpty()) ? 1 : 0;
@@ -266,13 +283,17 @@ class CutSequencerTest {
 
     private static List<String> lines(CutSequencer.Sequence sequence) {
         return sequence.steps().stream()
-                .map(step -> step.step() + " " + step.kind()
+                .map(step -> step.step() + " " + step.kind().word()
                         + (step.setUp() == null
                                 ? ""
                                 : " stop " + inches(step.setUp().stop()))
-                        + " " + step.board() + " at " + inches(step.reading())
-                        + (step.part() == null ? "" : " " + step.part() + " " + step.number()))
+                        + " " + step.board() + " at " + inches(step.cut().reading())
+                        + name(step.piece()) + name(step.behind()))
                 .toList();
+    }
+
+    private static String name(SequenceStep.Piece piece) {
+        return piece == null ? "" : " " + piece.part() + " " + piece.number();
     }
 
     private static String inches(Length length) {
@@ -284,6 +305,10 @@ class CutSequencerTest {
 
     private static Length in(String inches) {
         return Length.inches(inches.equals("3/8") ? "0.375" : inches);
+    }
+
+    private static String ofCut(Cautions cautions, Direction cut, Block onSaw, Block freed, boolean atStop) {
+        return cautions.ofCut(cut, onSaw, freed, in("0.75"), atStop, false, false);
     }
 
     private static Block block(String length, String width) {

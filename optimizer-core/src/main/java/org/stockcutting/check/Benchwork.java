@@ -1,0 +1,189 @@
+package org.stockcutting.check;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.stockcutting.pattern.Direction;
+import org.stockcutting.pattern.PlacedPiece;
+import org.stockcutting.plan.SequenceStep;
+import org.stockcutting.plan.SequenceStep.Piece;
+import org.stockcutting.plan.SequenceStep.SawCut;
+import org.stockcutting.plan.SequenceStep.SetUp;
+import org.stockcutting.plan.SequenceStep.Wood;
+import org.stockcutting.plan.StepKind;
+
+/** Pieces that have left their boards, and what the steps do to them. */
+final class Benchwork {
+
+    private final Facts facts;
+    private final Map<Piece, Workpiece> pieces = new LinkedHashMap<>();
+    private final Map<String, Milling> millings = new HashMap<>();
+    private int rests;
+
+    Benchwork(Facts facts) {
+        this.facts = facts;
+        facts.roughs().forEach((part, rough) -> millings.put(part, Milling.of(rough, facts.job())));
+    }
+
+    void put(Piece piece, PlacedPiece placed, String board, long thickness) {
+        Milling milling = millings.get(piece.part());
+        if (milling != null) {
+            pieces.put(
+                    piece,
+                    new Workpiece(
+                            milling,
+                            board,
+                            false,
+                            placed.length().nanometres(),
+                            placed.width().nanometres(),
+                            thickness));
+        }
+    }
+
+    /** Makes a step that needs no board; what is wrong with it goes to the list. */
+    void make(SequenceStep step, List<String> wrong) {
+        Piece piece = step.piece();
+        if (step.kind() == StepKind.REST) {
+            rests++;
+            return;
+        }
+        if (step.kind() == StepKind.GLUE && piece != null) {
+            glue(piece, wrong);
+            return;
+        }
+        Workpiece work = piece == null ? null : pieces.get(piece);
+        if (work == null) {
+            wrong.add("the piece it works on is not there now");
+            return;
+        }
+        if (step.board() != null ? !step.board().equals(work.board) : work.board != null) {
+            wrong.add("the piece comes from " + (work.board == null ? "several boards" : work.board));
+        }
+        switch (step.kind()) {
+            case JOINT -> joint(work, wrong);
+            case PLANE -> plane(work, step.setUp(), wrong);
+            case RIP, CROSSCUT, FINAL_TRIM -> saw(work, step, wrong);
+            default -> wrong.add("a " + step.kind().word() + " is not done to a piece that is whole");
+        }
+    }
+
+    private static void joint(Workpiece work, List<String> wrong) {
+        if (work.panel || work.planed || work.planedOverAt >= 0) {
+            wrong.add("is jointed too late");
+        }
+        work.jointed = true;
+    }
+
+    private void plane(Workpiece work, @Nullable SetUp setUp, List<String> wrong) {
+        long to = setUp == null ? -1 : setUp.stop().nanometres();
+        long target = work.panel ? work.milling.thickness() : work.milling.pieceThickness();
+        if (setUp == null
+                || !setUp.machine().equals("planer")
+                || work.isFlat()
+                || to < target
+                || to >= work.thickness) {
+            wrong.add("there is nothing to plane to that thickness");
+            return;
+        }
+        if (!work.panel && !work.jointed) {
+            wrong.add("is planed before it is jointed");
+        }
+        if (to > target) {
+            work.planedOverAt = rests;
+        } else {
+            boolean rested = work.planedOverAt >= 0 && work.planedOverAt < rests;
+            if (!work.panel && work.milling.rests() && !rested) {
+                wrong.add("is planed to its thickness without a rest after the first planing");
+            }
+            work.planed = true;
+        }
+        work.thickness = to;
+    }
+
+    private void saw(Workpiece work, SequenceStep step, List<String> wrong) {
+        SawCut cut = step.cut();
+        if (cut == null) {
+            wrong.add("does not say where the saw goes");
+            return;
+        }
+        boolean across = cut.direction() == Direction.CROSSCUT;
+        StepKind kind = work.panel ? StepKind.FINAL_TRIM : across ? StepKind.CROSSCUT : StepKind.RIP;
+        if (step.kind() != kind) {
+            wrong.add("this is a " + kind.word() + ", says " + step.kind().word());
+        }
+        if (!work.isFlat()) {
+            wrong.add("is sawn to size before it is planed");
+        }
+        if (across && work.milling.isGlued() && !work.panel) {
+            wrong.add("is cut to length before it is glued");
+        }
+        long to = across ? work.milling.length() : work.widthToReach();
+        long before = across ? work.length : work.width;
+        SetUp setUp = step.setUp();
+        boolean atStop = setUp != null
+                && setUp.machine().equals(cut.direction().word())
+                && setUp.stop().nanometres() == to;
+        if (!atStop || cut.reading().nanometres() != to || to >= before) {
+            wrong.add("is to be sawn from " + Inspection.mm(before) + " to " + Inspection.mm(to) + ", at a stop");
+        }
+        if (!isAt(cut.on(), work)) {
+            wrong.add("lies on the saw with another size than it has");
+        }
+        work.length = across ? to : work.length;
+        work.width = across ? work.width : to;
+        Wood left = cut.left();
+        if (left == null || !isAt(left, work)) {
+            wrong.add("has another size then than is said");
+        }
+        long kerf = across ? facts.crosscutKerf() : facts.ripKerf();
+        if (cut.slack().isNegative() || cut.slack().nanometres() > Math.max(0, before - to - kerf)) {
+            wrong.add("the slack of " + cut.slack() + " is more than there is room for");
+        }
+    }
+
+    private static boolean isAt(Wood wood, Workpiece work) {
+        return wood.x().isZero()
+                && wood.y().isZero()
+                && wood.length().nanometres() == work.length
+                && wood.width().nanometres() == work.width;
+    }
+
+    private void glue(Piece piece, List<String> wrong) {
+        Milling milling = millings.get(piece.part());
+        if (milling == null || !milling.isGlued() || piece.member() != null || pieces.containsKey(piece)) {
+            wrong.add("there is nothing to glue");
+            return;
+        }
+        List<Workpiece> members = new ArrayList<>();
+        for (int member = 1; member <= milling.rough().perPart(); member++) {
+            Piece one = new Piece(piece.part(), piece.number(), member);
+            Workpiece work = pieces.remove(one);
+            if (work == null || !work.canBeGlued()) {
+                wrong.add("member " + member + " is not ready to be glued");
+                return;
+            }
+            members.add(work);
+        }
+        boolean side = milling.rough().isStave();
+        long width = side ? members.stream().mapToLong(work -> work.width).sum() : members.get(0).width;
+        long thickness = side
+                ? members.get(0).thickness
+                : members.stream().mapToLong(work -> work.thickness).sum();
+        pieces.put(piece, new Workpiece(milling, null, true, members.get(0).length, width, thickness));
+    }
+
+    /** What is still wrong when all steps are made. */
+    void finish(List<String> wrong) {
+        pieces.forEach((piece, work) -> {
+            if (!work.isDone()) {
+                wrong.add(piece.part() + " " + piece.number()
+                        + (piece.member() == null ? "" : "." + piece.member()) + " is not finished: "
+                        + Inspection.mm(work.length) + " x " + Inspection.mm(work.width) + " x "
+                        + Inspection.mm(work.thickness) + (work.isFlat() ? "" : ", not planed to its thickness"));
+            }
+        });
+    }
+}

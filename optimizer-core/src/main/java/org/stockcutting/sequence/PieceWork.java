@@ -1,0 +1,212 @@
+package org.stockcutting.sequence;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import org.stockcutting.blank.RoughPiece;
+import org.stockcutting.length.Length;
+import org.stockcutting.part.Section;
+import org.stockcutting.pattern.Direction;
+import org.stockcutting.pattern.PlacedPiece;
+import org.stockcutting.plan.SequenceStep.Piece;
+import org.stockcutting.plan.SequenceStep.SawCut;
+import org.stockcutting.plan.SequenceStep.SetUp;
+import org.stockcutting.plan.SequenceStep.Wood;
+import org.stockcutting.plan.StepKind;
+
+/**
+ * What happens to pieces once they have left their board: jointed, planed over size, left to rest, planed, ripped and crosscut to size;
+ * staves and plies are glued before they get their size. The order is the one that trade articles give for milling by hand and machine.
+ */
+final class PieceWork {
+
+    private static final String PLANER = "planer";
+
+    private final Workshop workshop;
+    private final Map<String, Map<Integer, Panel>> panels = new TreeMap<>();
+    private @Nullable Task rest;
+
+    /** A glued-up part in the making. */
+    private static final class Panel {
+        private final Route route;
+        private final List<Task> members = new ArrayList<>();
+        private Length length = Length.ZERO;
+        private Length width = Length.ZERO;
+
+        Panel(Route route) {
+            this.route = route;
+        }
+    }
+
+    PieceWork(Workshop workshop) {
+        this.workshop = workshop;
+    }
+
+    /** Takes on a piece that is whole once a step is made, or at once. */
+    void freed(PlacedPiece placed, Piece piece, String board, Length thickness, @Nullable Task freedBy) {
+        Route route = workshop.route(piece.part());
+        if (route == null) {
+            return;
+        }
+        Task last = freedBy;
+        if (route.isJointed()) {
+            last = workshop.add(
+                    Workshop.Draft.work(
+                            StepKind.JOINT,
+                            null,
+                            board,
+                            piece,
+                            workshop.cautions().ofJoint(placed.length(), placed.width(), thickness)),
+                    false,
+                    last);
+        }
+        last = planed(route, placed.length(), piece, board, last);
+        Length width = placed.width();
+        Length off = route.ripOff();
+        if (off != null) {
+            Length ripped = width.minus(off);
+            last = sawn(
+                    StepKind.RIP,
+                    Direction.RIP,
+                    board,
+                    piece,
+                    new Size(placed.length(), width, measured(route, thickness)),
+                    ripped,
+                    last);
+            width = ripped;
+        }
+        if (route.isGlued()) {
+            collect(route, piece, placed.length(), width, last);
+        } else if (route.hasLengthAllowance()) {
+            sawn(
+                    StepKind.CROSSCUT,
+                    Direction.CROSSCUT,
+                    board,
+                    piece,
+                    new Size(placed.length(), width, measured(route, thickness)),
+                    route.part().length(),
+                    last);
+        }
+    }
+
+    /** Finished thickness; that of the board where it is taken as it comes. */
+    private static Length measured(Route route, Length thickness) {
+        return route.part().section() instanceof Section.Measured finished ? finished.thickness() : thickness;
+    }
+
+    private @Nullable Task planed(Route route, Length length, Piece piece, String board, @Nullable Task before) {
+        Length over = route.planeOver();
+        Length to = route.planeTo();
+        if (to == null) {
+            return before;
+        }
+        String caution = workshop.cautions().ofPlane(length);
+        Task last = before;
+        if (over != null) {
+            last = workshop.add(
+                    Workshop.Draft.work(StepKind.PLANE, new SetUp(PLANER, over), board, piece, caution), false, last);
+            Task resting = rest();
+            last.before(resting);
+            last = resting;
+        }
+        return workshop.add(
+                Workshop.Draft.work(StepKind.PLANE, new SetUp(PLANER, to), board, piece, caution), false, last);
+    }
+
+    private Task rest() {
+        Task resting = rest;
+        if (resting == null) {
+            resting = workshop.add(Workshop.Draft.work(StepKind.REST, null, null, null, null), false, null);
+            rest = resting;
+        }
+        return resting;
+    }
+
+    private void collect(Route route, Piece piece, Length length, Length width, @Nullable Task last) {
+        Panel panel = panels.computeIfAbsent(piece.part(), id -> new TreeMap<>())
+                .computeIfAbsent(piece.number(), n -> new Panel(route));
+        panel.length = length;
+        panel.width = route.rough().kind() == RoughPiece.Kind.STAVE ? panel.width.plus(width) : width;
+        if (last != null) {
+            panel.members.add(last);
+        }
+    }
+
+    /** Glues what belongs together. Call this when all boards have been read. */
+    void glue() {
+        panels.forEach((part, copies) -> copies.forEach((number, panel) -> glue(new Piece(part, number, null), panel)));
+    }
+
+    private void glue(Piece piece, Panel panel) {
+        Task last = workshop.add(Workshop.Draft.work(StepKind.GLUE, null, null, piece, null), false, null);
+        for (Task member : panel.members) {
+            member.before(last);
+        }
+        Route route = panel.route;
+        Length thickness = route.panelPlaneTo();
+        if (thickness != null) {
+            last = workshop.add(
+                    Workshop.Draft.work(
+                            StepKind.PLANE,
+                            new SetUp(PLANER, thickness),
+                            null,
+                            piece,
+                            workshop.cautions().ofPlane(panel.length)),
+                    false,
+                    last);
+        }
+        Length width = panel.width;
+        if (route.part().section() instanceof Section.Measured finished && width.isMoreThan(finished.width())) {
+            Size size = new Size(panel.length, width, measured(route, Length.ZERO));
+            last = sawn(StepKind.FINAL_TRIM, Direction.RIP, null, piece, size, finished.width(), last);
+            width = finished.width();
+        }
+        if (route.hasLengthAllowance()) {
+            Size size = new Size(panel.length, width, measured(route, Length.ZERO));
+            sawn(
+                    StepKind.FINAL_TRIM,
+                    Direction.CROSSCUT,
+                    null,
+                    piece,
+                    size,
+                    route.part().length(),
+                    last);
+        }
+    }
+
+    /** A workpiece as it lies on the saw. */
+    private record Size(Length length, Length width, Length thickness) {
+        Wood wood() {
+            return new Wood(Length.ZERO, Length.ZERO, length, width);
+        }
+    }
+
+    private Task sawn(
+            StepKind kind,
+            Direction cut,
+            @Nullable String board,
+            Piece piece,
+            Size on,
+            Length to,
+            @Nullable Task before) {
+        boolean across = cut == Direction.CROSSCUT;
+        Size left = across ? new Size(to, on.width(), on.thickness()) : new Size(on.length(), to, on.thickness());
+        Length off = (across ? on.length() : on.width()).minus(to);
+        Block onSaw = new Block(Length.ZERO, Length.ZERO, on.length(), on.width());
+        Block kept = new Block(Length.ZERO, Length.ZERO, left.length(), left.width());
+        String caution = workshop.cautions().ofCut(cut, onSaw, kept, on.thickness(), true, false, false);
+        SawCut saw = new SawCut(
+                cut,
+                on.wood(),
+                to,
+                null,
+                left.wood(),
+                off.minus(workshop.kerf(cut)).max(Length.ZERO));
+        return workshop.add(
+                new Workshop.Draft(kind, new SetUp(cut.word(), to), board, saw, piece, null, caution, null),
+                false,
+                before);
+    }
+}
