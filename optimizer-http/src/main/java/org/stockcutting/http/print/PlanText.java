@@ -11,7 +11,6 @@ import org.stockcutting.draw.PrintedLengths;
 import org.stockcutting.job.Job;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.Layout;
-import org.stockcutting.plan.SequenceStep;
 import org.stockcutting.plan.Unplaced;
 import org.stockcutting.plan.Warning;
 import org.stockcutting.stock.StockItem;
@@ -39,6 +38,8 @@ public final class PlanText {
         }
         unplaced(plan, page);
         layouts(plan, page);
+        new SequenceText(job, lengths)
+                .print(plan.derived().cutSequence(), plan.derived().setUps(), page);
         leftovers(plan, page);
         cautions(plan, page);
         if (!plan.layouts().isEmpty()) {
@@ -126,11 +127,6 @@ public final class PlanText {
         Map<String, Integer> said = new java.util.LinkedHashMap<>();
         for (Warning warning : plan.derived().warnings()) {
             said.merge(warning.text(), 1, Integer::sum);
-        }
-        for (SequenceStep step : plan.derived().cutSequence()) {
-            if (step.caution() != null) {
-                said.merge(step.caution(), 1, Integer::sum);
-            }
         }
         if (said.isEmpty()) {
             return;
