@@ -17,23 +17,30 @@ final class BoardPicture {
     private final Layout layout;
     private final StockItem stock;
     private final Frame frame;
+    private final Medium medium;
     private final PrintedLengths print;
+    private final PieceNames names;
+    private final PieceTexts texts;
     private final CutLines cuts;
     private final List<Labelled> labels = new ArrayList<>();
     private final List<KeyRow.Key> keysAbove = new ArrayList<>();
     private final Legend legend = new Legend();
+    private boolean complete = true;
 
     /** A piece with its name or its key into the legend, or null if neither fits. */
     private record Labelled(Rectangle2D box, @Nullable PieceLabel label) {}
 
-    BoardPicture(Layout layout, StockItem stock, Frame frame, PrintedLengths print, PieceNames names) {
+    BoardPicture(Layout layout, StockItem stock, Frame frame, Medium medium, PrintedLengths print, PieceNames names) {
         this.layout = layout;
         this.stock = stock;
         this.frame = frame;
+        this.medium = medium;
         this.print = print;
+        this.names = names;
+        texts = new PieceTexts(medium, names, print);
         cuts = CutLines.of(layout);
         for (PlacedPiece piece : layout.pieces()) {
-            labels.add(label(piece, names));
+            labels.add(label(piece));
         }
         List<KeyRow.Key> left = KeyRow.of(keysAbove).left();
         if (!left.isEmpty()) {
@@ -44,7 +51,14 @@ final class BoardPicture {
                                     .map(key -> key.text() + " at " + key.reading())
                                     .toList()));
         }
-        new Readings(frame, print).note(cuts, legend);
+        if (medium.lettering() == Medium.Lettering.NAMES) {
+            readings().note(cuts, legend);
+        }
+    }
+
+    /** True if every piece carries all that its medium wants on it. */
+    boolean isComplete() {
+        return complete;
     }
 
     /** What could not be said on the board. */
@@ -54,11 +68,11 @@ final class BoardPicture {
 
     /** Paper y below which nothing of the picture lies. */
     double bottom() {
-        return new Readings(frame, print).bottom(cuts);
+        return readings().bottom(cuts);
     }
 
     void draw(Pen pen) {
-        pen.offcut(frame.board(), false);
+        pen.bare(frame.board());
         for (CutLines.Box trim : cuts.trims()) {
             pen.trim(box(trim));
         }
@@ -75,7 +89,7 @@ final class BoardPicture {
             zone(pen, zone);
         }
         labels(pen);
-        new Readings(frame, print).draw(cuts, pen);
+        readings().draw(cuts, pen);
         pen.outline(frame.board(), 1.6f);
         pen.line(frame.left(), frame.top() - 6, frame.left(), frame.bottom() + 6, 4f);
         if (cuts.lines().stream().anyMatch(line -> line.cut() == Direction.RIP)) {
@@ -83,22 +97,26 @@ final class BoardPicture {
         }
     }
 
-    private Labelled label(PlacedPiece piece, PieceNames names) {
+    private Readings readings() {
+        return new Readings(frame, print, medium.readings());
+    }
+
+    private Labelled label(PlacedPiece piece) {
         Rectangle2D box = frame.box(piece.x(), piece.y(), piece.extentX(), piece.extentY());
-        String size = print.part(piece.length()) + " x " + print.part(piece.width());
-        PieceLabel label = PieceLabel.fit(names.name(piece), size, box);
+        PieceLabel label = texts.label(piece, box);
         if (label == null) {
-            return keyed(piece, size, box);
+            return keyed(piece, box);
         }
-        if (names.isShortened(piece)) {
+        if (texts.needsNumbers(piece)) {
             legend.note(names.name(piece) + " at " + print.position(piece.x()) + ": board by board "
                     + names.fullNumbers(piece));
         }
         return new Labelled(box, label);
     }
 
-    private Labelled keyed(PlacedPiece piece, String size, Rectangle2D box) {
-        String key = "[" + legend.keyOf(piece, size) + "]";
+    private Labelled keyed(PlacedPiece piece, Rectangle2D box) {
+        complete = false;
+        String key = texts.key(piece, legend);
         PieceLabel label = PieceLabel.key(key, box);
         if (label == null && piece.y().plus(piece.extentY()).equals(layout.width())) {
             keysAbove.add(new KeyRow.Key(key, print.position(piece.x()), box.getCenterX(), box.getMinY()));
@@ -126,7 +144,7 @@ final class BoardPicture {
         String size = print.gap(rest.length()) + " x " + print.gap(rest.width());
         PieceLabel label = rest.keep() ? PieceLabel.fit("keep", size, box) : PieceLabel.fit("offcut", size, box);
         if (label != null) {
-            pen.centred(label.lines(), box, label.size(), label.upwards(), false);
+            pen.centred(label.lines(), box, label.size(), label.upwards(), true);
         } else if (rest.keep()) {
             legend.note("Keep the leftover at " + print.position(rest.x()) + ", " + size + ".");
         }

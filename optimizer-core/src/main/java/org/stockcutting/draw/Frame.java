@@ -19,26 +19,27 @@ import org.stockcutting.stock.Form;
  */
 record Frame(double left, double top, double perX, double perY, Length length, Length width) {
 
-    private static final double DRAWN_LENGTH = 940;
-    private static final double SHEET_HEIGHT = 620;
-    private static final double BOARD_LEAST = 62;
-    private static final double BOARD_MOST = 280;
     private static final double STRIP_LEAST = 18;
 
-    static Frame of(Layout layout, Form form, double left, double top) {
+    static Frame of(Layout layout, Form form, Medium medium) {
+        double left = medium.left();
+        double top = medium.head();
         double length = layout.length().nanometres();
         double width = layout.width().nanometres();
         if (form == Form.SHEET) {
-            double scale = Math.min(DRAWN_LENGTH / length, SHEET_HEIGHT / width);
-            return new Frame(left, top, scale, scale, layout.length(), layout.width());
+            double scale = Math.min(medium.drawnLength() / length, medium.sheetHeight() / width);
+            // A small picture has room to spare above and below: used, or marks of narrow strips could not be read.
+            double stretch = medium.lettering() == Medium.Lettering.MARKS ? 1.5 : 1;
+            double perY = Math.min(medium.sheetHeight() / width, stretch * scale);
+            return new Frame(left, top, scale, perY, layout.length(), layout.width());
         }
-        double perX = Math.min(DRAWN_LENGTH / length, BOARD_MOST / width);
+        double perX = Math.min(medium.drawnLength() / length, medium.boardMost() / width);
         double narrowest = layout.pieces().stream()
                 .map(PlacedPiece::extentY)
                 .mapToDouble(Length::nanometres)
                 .min()
                 .orElse(width);
-        double wanted = Math.max(BOARD_LEAST, Math.min(BOARD_MOST, STRIP_LEAST * width / narrowest));
+        double wanted = Math.max(medium.boardLeast(), Math.min(medium.boardMost(), STRIP_LEAST * width / narrowest));
         return new Frame(left, top, perX, Math.max(perX, wanted / width), layout.length(), layout.width());
     }
 

@@ -1,5 +1,6 @@
 package org.stockcutting.draw;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.stockcutting.job.Job;
 import org.stockcutting.material.Grain;
@@ -9,64 +10,95 @@ import org.stockcutting.stock.StockItem;
 
 /**
  * Turns one layout into a drawing: the board as it lies with the origin end on the left and the origin edge at the bottom, pieces with
- * name and size, hatched bad zones, trims, leftovers, dashed cuts, and running tape readings from the heavy lines.
+ * name and size, hatched bad zones, trims, leftovers, dashed cuts, and running tape readings from the heavy lines. The same picture
+ * stands by itself, large on a page of its own, or small among others.
  */
 public final class LayoutPainter {
 
-    private static final int WIDTH = 1060;
-    private static final double LEFT = 84;
-    private static final double HEAD = 76;
     private static final double FOOT = 14;
 
     private final Job job;
     private final PrintedLengths print;
+    private final PieceNames names;
 
     public LayoutPainter(Job job) {
         this.job = job;
         print = new PrintedLengths(job.writing());
+        names = new PieceNames(job);
     }
 
     /**
-     * Lays out the paper for one layout of a plan of this painter's job.
+     * A drawing that stands by itself, with title and legend, in units of 1/96 in.
      *
-     * @param layout the layout
+     * @param layout a layout of a plan of this painter's job
      * @param firstBoard number of its first board among the boards of its stock, counted from 1
+     * @throws IllegalArgumentException if the job has no such stock
      */
     public LayoutDrawing drawing(Layout layout, int firstBoard) {
+        Medium medium = Medium.SCREEN;
         StockItem stock = stockOf(layout);
-        Frame frame = Frame.of(layout, stock.form(), LEFT, HEAD);
-        BoardPicture picture = new BoardPicture(layout, stock, frame, print, new PieceNames(job));
+        Frame frame = Frame.of(layout, stock.form(), medium);
+        BoardPicture picture = new BoardPicture(layout, stock, frame, medium, print, names);
         Legend legend = picture.legend();
         if (!frame.isToScale()) {
             legend.note("The width is drawn larger than to scale.");
         }
         double legendTop = picture.bottom();
-        double textWidth = WIDTH - LEFT - 20;
+        double textWidth = medium.width() - medium.left() - 20;
         List<String> lines = legend.lines(textWidth, Pen.SMALL);
         int height = (int) Math.ceil(legendTop + (lines.size() + 1) * Pen.lineHeight(Pen.SMALL) + FOOT);
-        return new LayoutDrawing(WIDTH, height, graphics -> {
+        return new LayoutDrawing(medium.width(), height, graphics -> {
             Pen pen = new Pen(graphics);
-            pen.paper(WIDTH, height);
-            head(pen, layout, stock, firstBoard);
+            pen.paper(medium.width(), height);
+            head(pen, layout, firstBoard, medium.left());
             picture.draw(pen);
             double y = legendTop + Pen.lineHeight(Pen.SMALL);
             for (String line : lines) {
-                pen.text(line, LEFT, y, Pen.SMALL);
+                pen.text(line, medium.left(), y, Pen.SMALL);
                 y += Pen.lineHeight(Pen.SMALL);
             }
         });
     }
 
-    private void head(Pen pen, Layout layout, StockItem stock, int firstBoard) {
+    /** The picture alone, for a page of its own: at most as wide and high as given, in points; pieces carry marks and names. */
+    public PagePicture large(Layout layout, double width, double height) {
+        return picture(layout, Medium.page(width, height, layout, print));
+    }
+
+    /** The picture alone, to stand among others: at most as wide and high as given, in points; pieces carry marks. */
+    public PagePicture small(Layout layout, double width, double height) {
+        return picture(layout, Medium.compact(width, height, layout, print));
+    }
+
+    /** What kind of board a layout is cut from: size, material and grain. */
+    public String boardText(Layout layout) {
+        StockItem stock = stockOf(layout);
+        return print.part(layout.length()) + " x " + print.part(layout.width()) + " x " + print.part(layout.thickness())
+                + " " + print.unit() + ", " + stock.material() + grain(stock);
+    }
+
+    private PagePicture picture(Layout layout, Medium medium) {
+        StockItem stock = stockOf(layout);
+        Frame frame = Frame.of(layout, stock.form(), medium);
+        BoardPicture picture = new BoardPicture(layout, stock, frame, medium, print, names);
+        List<String> notes = new ArrayList<>(picture.legend().notes());
+        if (!frame.isToScale()) {
+            notes.add("The width is drawn larger than to scale.");
+        }
+        int height = (int) Math.ceil(picture.bottom());
+        return new PagePicture(
+                new LayoutDrawing(medium.width(), height, graphics -> picture.draw(new Pen(graphics))),
+                notes,
+                picture.isComplete());
+    }
+
+    private void head(Pen pen, Layout layout, int firstBoard, double left) {
         String boards = layout.repeat() == 1
                 ? layout.stock() + " #" + firstBoard
                 : layout.stock() + " #" + firstBoard + " to #" + (firstBoard + layout.repeat() - 1) + ": cut "
                         + layout.repeat() + " alike";
-        String size = print.part(layout.length()) + " x " + print.part(layout.width()) + " x "
-                + print.part(layout.thickness()) + " " + print.unit() + ", " + stock.material() + grain(stock)
-                + ". Tape readings run from the heavy line.";
-        pen.text(boards, LEFT, 24, Pen.LARGE + 4);
-        pen.text(size, LEFT, 44, Pen.SMALL + 1);
+        pen.text(boards, left, 24, Pen.LARGE + 4);
+        pen.text(boardText(layout) + ". Tape readings run from the heavy line.", left, 44, Pen.SMALL + 1);
     }
 
     private static String grain(StockItem stock) {

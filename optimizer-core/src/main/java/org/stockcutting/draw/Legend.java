@@ -29,6 +29,11 @@ final class Legend {
         notes.add(text);
     }
 
+    /** The notes alone, not wrapped. */
+    List<String> notes() {
+        return List.copyOf(notes);
+    }
+
     /** The legend wrapped to a width. */
     List<String> lines(double width, int size) {
         List<String> lines = new ArrayList<>();

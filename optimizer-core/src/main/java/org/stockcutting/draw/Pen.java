@@ -15,9 +15,9 @@ final class Pen {
     static final int SMALL = 11;
     static final int TINY = 9;
 
-    private static final Color OFFCUT = new Color(0xEC, 0xEC, 0xEC);
     private static final Color TRIM = new Color(0xC8, 0xC8, 0xC8);
     private static final Color HATCH = new Color(0x60, 0x60, 0x60);
+    private static final Color SPARSE = new Color(0xA0, 0xA0, 0xA0);
     private static final double HATCH_STEP = 6;
 
     private final Graphics2D g;
@@ -38,9 +38,18 @@ final class Pen {
     }
 
     void offcut(Rectangle2D box, boolean keep) {
-        fill(box, keep ? Color.WHITE : OFFCUT);
+        fill(box, Color.WHITE);
+        if (!keep) {
+            g.setColor(SPARSE);
+            g.setStroke(new BasicStroke(0.6f));
+            slanted(box, HATCH_STEP * 1.5, true);
+        }
         dashed(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMinY(), keep ? 5f : 2f);
         dashed(box.getMinX(), box.getMaxY(), box.getMaxX(), box.getMaxY(), keep ? 5f : 2f);
+    }
+
+    void bare(Rectangle2D box) {
+        fill(box, Color.WHITE);
     }
 
     void trim(Rectangle2D box) {
@@ -65,26 +74,34 @@ final class Pen {
         g.draw(new Line2D.Double(x1, y1, x2, y2));
     }
 
-    /** Slanted lines across a bad zone, with its outline; each line is cut to the box by hand, so no clip is needed. */
+    /** Slanted lines across a bad zone, crossed where it is unusable; each line is cut to the box by hand, so no clip is needed. */
     void hatch(Rectangle2D box, boolean dense) {
         g.setColor(HATCH);
         g.setStroke(new BasicStroke(1f));
-        double step = dense ? HATCH_STEP : HATCH_STEP * 2;
+        slanted(box, dense ? HATCH_STEP : HATCH_STEP * 2, false);
+        if (dense) {
+            slanted(box, HATCH_STEP, true);
+        }
+        g.draw(box);
+    }
+
+    /** Parallel lines at 45 degrees, rising or falling to the right. */
+    private void slanted(Rectangle2D box, double step, boolean falling) {
         double height = box.getHeight();
         for (double c = step; c < box.getWidth() + height; c += step) {
             double x1 = Math.max(0, c - height);
             double x2 = Math.min(box.getWidth(), c);
-            g.draw(new Line2D.Double(
-                    box.getMinX() + x1, box.getMinY() + (c - x1), box.getMinX() + x2, box.getMinY() + (c - x2)));
+            double y1 = falling ? height - (c - x1) : c - x1;
+            double y2 = falling ? height - (c - x2) : c - x2;
+            g.draw(new Line2D.Double(box.getMinX() + x1, box.getMinY() + y1, box.getMinX() + x2, box.getMinY() + y2));
         }
-        g.draw(box);
     }
 
     /** Text whose baseline starts at a point. */
     void text(String text, double x, double baseline, int size) {
         g.setColor(Color.BLACK);
         g.setFont(new Font(Font.SANS_SERIF, Font.PLAIN, size));
-        g.drawString(printable(text), (float) x, (float) baseline);
+        g.drawString(SafeText.ordered(text), (float) x, (float) baseline);
     }
 
     /** Lines of text centred in a box, on white where something is drawn below, upright or reading upwards. */
@@ -134,15 +151,5 @@ final class Pen {
     private void fill(Rectangle2D box, Color color) {
         g.setColor(color);
         g.fill(box);
-    }
-
-    /** What no text format can carry is shown as a replacement mark. */
-    private static String printable(String text) {
-        StringBuilder out = new StringBuilder(text.length());
-        text.codePoints()
-                .map(c ->
-                        Character.isISOControl(c) || c >= 0xD800 && c <= 0xDFFF || (c & 0xFFFE) == 0xFFFE ? 0xFFFD : c)
-                .forEach(out::appendCodePoint);
-        return out.toString();
     }
 }

@@ -17,9 +17,27 @@ record PieceLabel(List<String> lines, int size, boolean upwards) {
 
     /** The best fit, or null if nothing fits. */
     static @Nullable PieceLabel fit(String name, String size, Rectangle2D box) {
-        List<List<String>> texts = List.of(List.of(name, size), List.of(name + "  " + size));
-        for (int font : new int[] {Pen.LARGE, Pen.SMALL}) {
+        return fit(List.of(List.of(name, size), List.of(name + "  " + size)), Medium.SCREEN.fonts(), box);
+    }
+
+    /** The first of the texts that fits at the largest font possible, or null if nothing fits. */
+    private static @Nullable PieceLabel fit(List<List<String>> texts, List<Integer> fonts, Rectangle2D box) {
+        for (int font : fonts) {
             for (boolean upwards : new boolean[] {false, true}) {
+                for (List<String> lines : texts) {
+                    if (fits(lines, font, upwards, box)) {
+                        return new PieceLabel(lines, font, upwards);
+                    }
+                }
+            }
+        }
+        return null;
+    }
+
+    /** The first of the texts that fits upright at the largest font possible, else reading upwards, or null if nothing fits. */
+    static @Nullable PieceLabel upright(List<List<String>> texts, List<Integer> fonts, Rectangle2D box) {
+        for (boolean upwards : new boolean[] {false, true}) {
+            for (int font : fonts) {
                 for (List<String> lines : texts) {
                     if (fits(lines, font, upwards, box)) {
                         return new PieceLabel(lines, font, upwards);
@@ -32,14 +50,7 @@ record PieceLabel(List<String> lines, int size, boolean upwards) {
 
     /** The key of a piece that is too small for its name, or null if even that does not fit. */
     static @Nullable PieceLabel key(String key, Rectangle2D box) {
-        for (int font : new int[] {Pen.SMALL, Pen.TINY}) {
-            for (boolean upwards : new boolean[] {false, true}) {
-                if (fits(List.of(key), font, upwards, box)) {
-                    return new PieceLabel(List.of(key), font, upwards);
-                }
-            }
-        }
-        return null;
+        return fit(List.of(List.of(key)), List.of(Pen.SMALL, Pen.TINY), box);
     }
 
     private static boolean fits(List<String> lines, int size, boolean upwards, Rectangle2D box) {

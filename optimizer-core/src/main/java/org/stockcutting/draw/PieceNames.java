@@ -6,6 +6,7 @@ import org.stockcutting.job.Job;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
 import org.stockcutting.pattern.PlacedPiece;
+import org.stockcutting.report.ChalkMarks;
 
 /** How a placed piece is called on paper: part, number, and which stave or ply of it. */
 public final class PieceNames {
@@ -14,9 +15,11 @@ public final class PieceNames {
     private static final int SHOWN_RANGES = 3;
 
     private final Job job;
+    private final ChalkMarks marks;
 
     public PieceNames(Job job) {
         this.job = job;
+        marks = new ChalkMarks(job);
     }
 
     /** Part and number: {@code rail #1}, {@code top #2 stave 3}, and on equal boards {@code rail #1, 3, 5}. */
@@ -26,6 +29,15 @@ public final class PieceNames {
             name.append(' ').append(memberWord(piece.part())).append(' ').append(shortened(distinct(piece.members())));
         }
         return name.toString();
+    }
+
+    /** The mark to chalk on it: {@code C3}, {@code C3/2}, and on equal boards {@code C1-3}. */
+    public String mark(PlacedPiece piece) {
+        String letters = marks.of(piece.part());
+        String mark = letters + shortened(piece.numbers()).replace(", ", ",");
+        return piece.members().isEmpty()
+                ? mark
+                : mark + "/" + shortened(distinct(piece.members())).replace(", ", ",");
     }
 
     /** True if {@link #name} leaves numbers out. */

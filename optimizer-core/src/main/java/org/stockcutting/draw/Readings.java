@@ -9,16 +9,17 @@ import org.stockcutting.pattern.Direction;
 final class Readings {
 
     static final int ROWS = 3;
-    private static final int SIZE = Pen.SMALL;
     private static final double GAP = 6;
-    private static final double TICK = 6;
+    static final double TICK = 6;
 
     private final Frame frame;
     private final PrintedLengths print;
+    private final int size;
 
-    Readings(Frame frame, PrintedLengths print) {
+    Readings(Frame frame, PrintedLengths print, int size) {
         this.frame = frame;
         this.print = print;
+        this.size = size;
     }
 
     /** Paper y below the last row. */
@@ -27,7 +28,7 @@ final class Readings {
                 .mapToInt(mark -> Math.min(mark.row() + 1, ROWS))
                 .max()
                 .orElse(0);
-        return frame.bottom() + TICK + rows * Pen.lineHeight(SIZE) + 4;
+        return frame.bottom() + TICK + rows * Pen.lineHeight(size) + 4;
     }
 
     /** Notes the readings for which there is no room. */
@@ -48,17 +49,17 @@ final class Readings {
         for (Mark mark : alongEnd(cuts)) {
             double x = frame.x(mark.reading());
             boolean shown = mark.row() < ROWS;
-            double base = frame.bottom() + (shown ? TICK + mark.row() * Pen.lineHeight(SIZE) : TICK / 2);
+            double base = frame.bottom() + (shown ? TICK + mark.row() * Pen.lineHeight(size) : TICK / 2);
             pen.line(x, frame.bottom(), x, base, 0.8f);
             if (shown) {
-                pen.text(mark.text(), x - Pen.width(mark.text(), SIZE) / 2, base + SIZE, SIZE);
+                pen.text(mark.text(), x - Pen.width(mark.text(), size) / 2, base + size, size);
             }
         }
         for (Mark mark : alongEdge(cuts)) {
             double y = frame.y(mark.reading());
             pen.line(frame.left() - TICK, y, frame.left(), y, 0.8f);
             if (mark.row() < ROWS) {
-                pen.text(mark.text(), frame.left() - TICK - 3 - Pen.width(mark.text(), SIZE), y + SIZE * 0.35, SIZE);
+                pen.text(mark.text(), frame.left() - TICK - 3 - Pen.width(mark.text(), size), y + size * 0.35, size);
             }
         }
     }
@@ -72,13 +73,13 @@ final class Readings {
         for (Length reading : cuts.readings(Direction.CROSSCUT)) {
             String text = print.position(reading);
             double x = frame.x(reading);
-            double from = x - Pen.width(text, SIZE) / 2;
+            double from = x - Pen.width(text, size) / 2;
             int row = 0;
             while (row < ROWS && (taken[row] > from || passesThrough(taken, row, x))) {
                 row++;
             }
             if (row < ROWS) {
-                taken[row] = from + Pen.width(text, SIZE) + GAP;
+                taken[row] = from + Pen.width(text, size) + GAP;
             }
             marks.add(new Mark(reading, text, row));
         }
@@ -102,7 +103,7 @@ final class Readings {
             double y = frame.y(reading);
             boolean fits = y <= next;
             if (fits) {
-                next = y - Pen.lineHeight(SIZE);
+                next = y - Pen.lineHeight(size);
             }
             marks.add(new Mark(reading, print.position(reading), fits ? 0 : ROWS));
         }

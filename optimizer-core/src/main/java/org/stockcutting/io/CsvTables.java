@@ -17,6 +17,7 @@ import org.stockcutting.part.Section;
 import org.stockcutting.plan.BuyingLine;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.SequenceStep;
+import org.stockcutting.report.ChalkMarks;
 import org.stockcutting.stock.Price;
 import org.stockcutting.stock.StockItem;
 import org.stockcutting.stock.Trim;
@@ -92,6 +93,28 @@ public final class CsvTables {
                         "boardFeet",
                         b -> b.boardFeet() == null ? null : b.boardFeet().toPlainString())
                 .write(plan.derived().buyingList());
+    }
+
+    /**
+     * Every rough piece with its board and its place: {@code mark} is what is chalked on it, {@code member} the stave or ply, x and y are
+     * raw positions from the origin end and edge.
+     */
+    public static String pieces(Job job, CuttingPlan plan) {
+        LengthWriter lengths = lengths(job);
+        ChalkMarks marks = new ChalkMarks(job);
+        return new Columns<PieceRow>()
+                .text("part", PieceRow::part)
+                .plain("number", p -> p.number())
+                .plain("member", p -> p.member() == 0 ? null : p.member())
+                .plain("mark", p -> marks.of(p.part(), p.number(), p.member()))
+                .text("board", PieceRow::board)
+                .plain("x", p -> lengths.exact(p.piece().x()))
+                .plain("y", p -> lengths.exact(p.piece().y()))
+                .plain("length", p -> lengths.exact(p.piece().length()))
+                .plain("width", p -> lengths.exact(p.piece().width()))
+                .plain("thickness", p -> lengths.exact(p.thickness()))
+                .plain("turned", p -> p.piece().turned() ? "yes" : "no")
+                .write(PieceRow.of(plan));
     }
 
     /** The cut sequence, step by step; {@code setUp} names the machine and {@code stop} the position that a step is made at. */
@@ -189,7 +212,7 @@ public final class CsvTables {
     /** Columns of a table, in order. */
     private static final class Columns<T> {
         /** Written even where empty: a table without them would not be one. */
-        private static final Set<String> ALWAYS = Set.of("id", "stock", "quantity", "length", "step");
+        private static final Set<String> ALWAYS = Set.of("id", "stock", "quantity", "length", "step", "part");
 
         private final Map<String, Function<T, @Nullable Object>> columns = new LinkedHashMap<>();
 

@@ -27,7 +27,7 @@ class LayoutPainterTest {
         Length width = Length.inches("3.5");
         Job job = Drawn.job(Form.BOARD, length, width, List.of());
         BufferedImage image = paint(job, Drawn.row(length, width, List.of(Length.inches("10")), true));
-        Frame frame = Frame.of(Drawn.row(length, width, List.of(), true), Form.BOARD, 84, 76);
+        Frame frame = Frame.of(Drawn.row(length, width, List.of(), true), Form.BOARD, Medium.SCREEN);
         int middle = (int) ((frame.top() + frame.bottom()) / 2);
 
         assertThat(grey(image, 83, middle)).isEqualTo(BLACK);
@@ -55,11 +55,11 @@ class LayoutPainterTest {
         Length length = Length.inches("144");
         Length width = Length.inches("1.5");
         Layout layout = Drawn.row(length, width, List.of(Length.inches("40")), true);
-        Frame frame = Frame.of(layout, Form.BOARD, 84, 76);
+        Frame frame = Frame.of(layout, Form.BOARD, Medium.SCREEN);
 
         assertThat(frame.isToScale()).isFalse();
         assertThat(frame.bottom() - frame.top()).isGreaterThan(2 * Pen.lineHeight(Pen.LARGE));
-        assertThat(Frame.of(layout, Form.SHEET, 84, 76).isToScale()).isTrue();
+        assertThat(Frame.of(layout, Form.SHEET, Medium.SCREEN).isToScale()).isTrue();
     }
 
     @Test

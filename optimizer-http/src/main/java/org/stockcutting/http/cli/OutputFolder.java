@@ -4,26 +4,40 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import org.stockcutting.draw.LayoutDrawing;
 import org.stockcutting.draw.LayoutPainter;
+import org.stockcutting.http.print.BoardGroup;
+import org.stockcutting.http.print.PngPrinter;
 import org.stockcutting.http.print.SvgPrinter;
+import org.stockcutting.http.print.paper.LabelPdf;
+import org.stockcutting.http.print.paper.Paper;
+import org.stockcutting.http.print.paper.PlanPdf;
 import org.stockcutting.io.CsvTables;
 import org.stockcutting.job.Fault;
 import org.stockcutting.job.Job;
 import org.stockcutting.plan.CuttingPlan;
-import org.stockcutting.plan.Layout;
 
 /** Writes a plan as files. Drawings of an earlier plan that this one has no use for are removed. */
 final class OutputFolder {
 
-    private static final String DRAWINGS = "layout-[0-9]*.svg";
+    private static final String DRAWINGS = "layout-[0-9]*.{svg,png}";
 
     private final Path folder;
 
-    OutputFolder(Path folder) {
+    private final Paper paper;
+    private final boolean png;
+
+    /**
+     * A folder to write to, made where it is missing.
+     *
+     * @param paper size of the pages to print
+     * @param png true if each layout is wanted as a PNG picture too
+     */
+    OutputFolder(Path folder, Paper paper, boolean png) {
         this.folder = folder;
+        this.paper = paper;
+        this.png = png;
     }
 
     void write(Job job, CuttingPlan plan, String document) {
@@ -32,7 +46,11 @@ final class OutputFolder {
             text("plan.json", document);
             text("buying-list.csv", CsvTables.buyingList(job, plan));
             text("cut-sequence.csv", CsvTables.cutSequence(job, plan));
+            text("pieces.csv", CsvTables.pieces(job, plan));
+            text("offcuts.csv", CsvTables.offcuts(job, plan));
             drawings(job, plan);
+            Files.write(folder.resolve("plan.pdf"), PlanPdf.plan(job, plan, paper));
+            Files.write(folder.resolve("labels.pdf"), LabelPdf.labels(job, plan, paper));
         } catch (IOException e) {
             throw new RefusedException(
                     folder.toString(),
@@ -53,13 +71,15 @@ final class OutputFolder {
             }
         }
         LayoutPainter painter = new LayoutPainter(job);
-        Map<String, Integer> next = new HashMap<>();
-        for (int i = 0; i < plan.layouts().size(); i++) {
-            Layout layout = plan.layouts().get(i);
-            int first = next.getOrDefault(layout.stock(), 1);
-            next.put(layout.stock(), first + layout.repeat());
-            String number = i + 1 < 10 ? "0" + (i + 1) : Integer.toString(i + 1);
-            Files.write(folder.resolve("layout-" + number + ".svg"), SvgPrinter.print(painter.drawing(layout, first)));
+        int i = 0;
+        for (BoardGroup group : BoardGroup.of(plan)) {
+            i++;
+            String name = "layout-" + (i < 10 ? "0" + i : Integer.toString(i));
+            LayoutDrawing drawing = painter.drawing(group.layout(), group.first());
+            Files.write(folder.resolve(name + ".svg"), SvgPrinter.print(drawing));
+            if (png) {
+                Files.write(folder.resolve(name + ".png"), PngPrinter.print(drawing));
+            }
         }
     }
 

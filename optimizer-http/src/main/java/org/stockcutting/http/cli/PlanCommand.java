@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.stockcutting.JobRefusedException;
 import org.stockcutting.http.Planner;
 import org.stockcutting.http.print.PlanText;
+import org.stockcutting.http.print.paper.Paper;
 import org.stockcutting.io.JobReading;
 import org.stockcutting.io.PlanWriter;
 import org.stockcutting.job.Effort;
@@ -20,6 +21,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -50,8 +52,19 @@ final class PlanCommand implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "DIR",
-            description = "Also write plan.json, buying-list.csv, cut-sequence.csv and one SVG for each layout to DIR.")
+            description =
+                    "Also write to DIR: plan.json; buying-list, cut-sequence, pieces and offcuts as CSV; one SVG for each"
+                            + " layout; plan.pdf and labels.pdf to print.")
     private @Nullable Path out;
+
+    @Option(
+            names = "--paper",
+            paramLabel = "SIZE",
+            description = "Paper of the PDF files, letter or a4; without it Letter for inches, A4 for metric jobs.")
+    private @Nullable String paper;
+
+    @Option(names = "--png", description = "With --out: also one PNG picture for each layout.")
+    private boolean png;
 
     PlanCommand(Planner planner) {
         this.planner = planner;
@@ -59,18 +72,19 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        Paper size = wantedPaper();
         JobReading reading = source.read(documents);
         Job job = source.accepted(reading, documents);
         try (KeepBest keepBest = new KeepBest()) {
-            return plan(reading, job, keepBest.token());
+            return plan(reading, job, size, keepBest.token());
         }
     }
 
-    private Integer plan(JobReading reading, Job job, CancelToken cancel) {
+    private Integer plan(JobReading reading, Job job, @Nullable Paper size, CancelToken cancel) {
         CuttingPlan plan = plan(job, effort.over(job.effort()), cancel);
         String document = new PlanWriter(job).write(plan, reading.defaults());
         if (out != null) {
-            new OutputFolder(out).write(job, plan, document);
+            new OutputFolder(out, size == null ? Paper.of(job) : size, png).write(job, plan, document);
         }
         printer().print(json ? document : new PlanText(job).print(plan));
         printer().flush();
@@ -88,6 +102,20 @@ final class PlanCommand implements Callable<Integer> {
                 line.end();
             }
         }
+    }
+
+    private @Nullable Paper wantedPaper() {
+        if (paper == null) {
+            return null;
+        }
+        for (Paper size : Paper.values()) {
+            if (size.word().equalsIgnoreCase(paper)) {
+                return size;
+            }
+        }
+        throw new ParameterException(
+                java.util.Objects.requireNonNull(spec).commandLine(),
+                "Unknown paper '" + paper + "': --paper takes letter or a4.");
     }
 
     private PrintWriter printer() {

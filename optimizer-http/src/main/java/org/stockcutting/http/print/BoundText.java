@@ -6,11 +6,12 @@ import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.Objective;
 
 /** Says in a sentence how far from the best possible list a plan can be. */
-final class BoundText {
+public final class BoundText {
 
     private BoundText() {}
 
-    static String sentence(CuttingPlan plan, Amounts amounts) {
+    /** The sentence, or two where an exact search ruled out more than is certified. */
+    public static String sentence(CuttingPlan plan, Amounts amounts) {
         Objective objective = plan.objective();
         String scope = plan.unplaced().isEmpty() ? "" : "For what could be placed: ";
         Goal goal = objective.goal();

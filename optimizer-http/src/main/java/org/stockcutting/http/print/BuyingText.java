@@ -4,7 +4,9 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.stockcutting.draw.PrintedLengths;
 import org.stockcutting.job.Job;
 import org.stockcutting.material.NominalSize;
@@ -14,7 +16,7 @@ import org.stockcutting.plan.Layout;
 import org.stockcutting.stock.StockItem;
 
 /** The buying list, and what comes from the rack. */
-final class BuyingText {
+public final class BuyingText {
 
     private static final List<Boolean> RIGHT = List.of(true, false, false, true, true, true);
 
@@ -22,7 +24,7 @@ final class BuyingText {
     private final Amounts amounts;
     private final PrintedLengths lengths;
 
-    BuyingText(Job job, Amounts amounts, PrintedLengths lengths) {
+    public BuyingText(Job job, Amounts amounts, PrintedLengths lengths) {
         this.job = job;
         this.amounts = amounts;
         this.lengths = lengths;
@@ -32,12 +34,20 @@ final class BuyingText {
         if (plan.derived().buyingList().isEmpty()) {
             page.line("Nothing to buy.");
         } else {
-            page.line("Buying list").table(RIGHT, rows(plan));
+            List<List<String>> clipped = new ArrayList<>();
+            for (List<String> row : rows(plan)) {
+                List<String> cells = new ArrayList<>(row);
+                cells.set(1, Clip.to(row.get(1), 28));
+                cells.set(2, Clip.to(row.get(2), 30));
+                clipped.add(cells);
+            }
+            page.line("Buying list").table(RIGHT, clipped);
         }
         rack(plan, page);
     }
 
-    private List<List<String>> rows(CuttingPlan plan) {
+    /** Head, one row a line of the list, and the sums; six columns, the second and third to be read as text. */
+    public List<List<String>> rows(CuttingPlan plan) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("how many", "what", "size", "price", "total", "board feet"));
         BigDecimal feet = BigDecimal.ZERO;
@@ -45,8 +55,8 @@ final class BuyingText {
         for (BuyingLine line : plan.derived().buyingList()) {
             rows.add(List.of(
                     Integer.toString(line.quantity()),
-                    Clip.to(line.stock(), 28),
-                    Clip.to(what(line.stock()), 30),
+                    line.stock(),
+                    what(line.stock()),
                     line.price() == null ? "-" : amounts.money(line.price()),
                     line.total() == null ? "-" : amounts.money(line.total()),
                     line.boardFeet() == null ? "" : amounts.decimal(line.boardFeet())));
@@ -76,13 +86,20 @@ final class BuyingText {
         return "";
     }
 
-    private void rack(CuttingPlan plan, TextPage page) {
+    /** How many of each piece on hand are used, by id. */
+    public Map<String, Integer> fromOnHand(CuttingPlan plan) {
+        Set<String> owned = job.onHand().stream().map(StockItem::id).collect(Collectors.toSet());
         Map<String, Integer> used = new TreeMap<>();
         for (Layout layout : plan.layouts()) {
-            if (job.onHand().stream().anyMatch(item -> item.id().equals(layout.stock()))) {
+            if (owned.contains(layout.stock())) {
                 used.merge(layout.stock(), layout.repeat(), Integer::sum);
             }
         }
+        return used;
+    }
+
+    private void rack(CuttingPlan plan, TextPage page) {
+        Map<String, Integer> used = fromOnHand(plan);
         if (used.isEmpty()) {
             return;
         }

@@ -2,8 +2,7 @@ package org.stockcutting.http.print;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.HashMap;
-import java.util.Map;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.stockcutting.draw.PieceNames;
@@ -12,7 +11,6 @@ import org.stockcutting.job.Job;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.Layout;
 import org.stockcutting.plan.Unplaced;
-import org.stockcutting.plan.Warning;
 import org.stockcutting.stock.StockItem;
 
 /** A whole plan for somebody at the bench: what to buy, how good that is, how to cut it, what stays on the rack. */
@@ -48,39 +46,14 @@ public final class PlanText {
         return page.toString();
     }
 
-    private void unplaced(CuttingPlan plan, TextPage page) {
+    private static void unplaced(CuttingPlan plan, TextPage page) {
         if (plan.unplaced().isEmpty()) {
             return;
         }
         page.gap().line("Can't be made from this wood");
         for (Unplaced missing : plan.unplaced()) {
-            StringBuilder text = new StringBuilder("  ")
-                    .append(missing.quantity())
-                    .append(" of ")
-                    .append(missing.part())
-                    .append(": ")
-                    .append(reason(missing.reason()));
-            if (missing.needs() != null && missing.limit() != null) {
-                text.append(" (needs ").append(missing.needs()).append(", the most there is: ");
-                text.append(missing.limit()).append(')');
-            }
-            String stop = missing.remedy().endsWith(".") ? "" : ".";
-            page.wrapped(text + ". Way out: " + missing.remedy() + stop, "    ");
+            page.wrapped("  " + UnplacedText.sentence(missing), "    ");
         }
-    }
-
-    private static String reason(Unplaced.Reason reason) {
-        return switch (reason) {
-            case LONGER_THAN_ANY_STOCK -> "longer than any stock";
-            case WIDER_THAN_ANY_STOCK -> "wider than any stock";
-            case NO_STOCK_OF_MATERIAL -> "no stock of that material";
-            case NO_STOCK_OF_THICKNESS -> "no stock of that thickness";
-            case GRAIN_DOES_NOT_FIT -> "the grain would run the wrong way";
-            case NO_CLEAR_ZONE -> "no stretch of wood clear enough";
-            case STOCK_EXHAUSTED -> "the stock runs out";
-            case EXCLUDED_BY_RULE -> "a shop rule forbids it";
-            case NOT_REACHED_BEFORE_LIMIT -> "no place found before the search ended";
-        };
     }
 
     private void layouts(CuttingPlan plan, TextPage page) {
@@ -94,12 +67,9 @@ public final class PlanText {
                         + ". The origin end is on the left, the origin edge at the bottom.")
                 .line("Dots mark leftovers, / trims, x bad wood; (3) is row 3 of the table below; ~ is rounded.");
         LayoutText text = new LayoutText(lengths, new PieceNames(job));
-        Map<String, Integer> next = new HashMap<>();
-        for (Layout layout : plan.layouts()) {
-            int first = next.getOrDefault(layout.stock(), 1);
-            next.put(layout.stock(), first + layout.repeat());
+        for (BoardGroup group : BoardGroup.of(plan)) {
             page.gap();
-            text.print(layout, stockOf(layout), first, page);
+            text.print(group.layout(), stockOf(group.layout()), group.first(), page);
         }
     }
 
@@ -122,7 +92,7 @@ public final class PlanText {
         }
     }
 
-    /** Equal sentences are said once, with how often they hold. */
+    /** Equal sentences are said once, with how often they hold; what is due at one cut stands in the cut sequence. */
     private static void cautions(CuttingPlan plan, TextPage page) {
         Map<String, Integer> said = new java.util.LinkedHashMap<>();
         for (Warning warning : plan.derived().warnings()) {

@@ -1,0 +1,105 @@
+package org.stockcutting.http.print.paper;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import org.stockcutting.draw.PrintedLengths;
+import org.stockcutting.http.print.BoardGroup;
+import org.stockcutting.job.Job;
+import org.stockcutting.part.Making;
+import org.stockcutting.part.Part;
+import org.stockcutting.pattern.PlacedPiece;
+import org.stockcutting.plan.CuttingPlan;
+import org.stockcutting.plan.SequenceStep;
+import org.stockcutting.report.ChalkMarks;
+
+/** Makes the labels of a plan: one for each rough piece, by the order of the parts list, then by number. */
+final class LabelMaker {
+
+    /** Steps that only part a piece from its board: the label is put on when they are done. */
+    private static final Set<String> SAWING = Set.of("trim", "rough-crosscut", "crosscut", "rip");
+
+    private final Job job;
+    private final ChalkMarks marks;
+    private final PrintedLengths lengths;
+    private final Map<String, Part> parts = new HashMap<>();
+    private final Map<String, Integer> order = new HashMap<>();
+    private final Map<String, String> finishing;
+
+    /** A label with what it is sorted by. */
+    private record Sorted(int part, int number, int member, Label label) {}
+
+    LabelMaker(Job job) {
+        this.job = job;
+        marks = new ChalkMarks(job);
+        lengths = new PrintedLengths(job.writing());
+        for (Part part : job.parts()) {
+            order.put(part.id(), parts.size());
+            parts.put(part.id(), part);
+        }
+        finishing = new FinishedSizes(job, lengths).byPart();
+    }
+
+    List<Label> labels(CuttingPlan plan) {
+        Map<String, String> next = nextSteps(plan);
+        List<Sorted> sorted = new ArrayList<>();
+        for (BoardGroup group : BoardGroup.of(plan)) {
+            for (PlacedPiece piece : group.layout().pieces()) {
+                for (int copy = 0; copy < group.layout().repeat(); copy++) {
+                    sorted.add(label(group, piece, copy, next));
+                }
+            }
+        }
+        sorted.sort(Comparator.comparingInt(Sorted::part)
+                .thenComparingInt(Sorted::number)
+                .thenComparingInt(Sorted::member));
+        return sorted.stream().map(Sorted::label).toList();
+    }
+
+    private Sorted label(BoardGroup group, PlacedPiece piece, int copy, Map<String, String> next) {
+        int number = piece.numbers().get(copy);
+        int member = piece.members().isEmpty() ? 0 : piece.members().get(copy);
+        Part part = Objects.requireNonNull(parts.get(piece.part()), "a placed piece is of no part of the job");
+        String counted = "#" + number + (member == 0 ? "" : (isLamination(part) ? " ply " : " stave ") + member);
+        String size = lengths.part(piece.length()) + " x " + lengths.part(piece.width()) + " x "
+                + lengths.part(group.layout().thickness()) + " " + lengths.unit();
+        boolean spare = number > job.demand(part);
+        Label label = new Label(
+                marks.of(part.id(), number, member),
+                part.id(),
+                counted + (spare ? " (spare)" : ""),
+                size,
+                next(part, number, next),
+                group.layout().stock() + " #" + (group.first() + copy),
+                Label.code(job.name(), part.id(), number + (member == 0 ? "" : "/" + member)));
+        return new Sorted(Objects.requireNonNullElse(order.get(part.id()), 0), number, member, label);
+    }
+
+    private String next(Part part, int number, Map<String, String> next) {
+        String step = next.get(part.id() + "\n" + number);
+        String finish = finishing.get(part.id());
+        if (step != null) {
+            return step + (finish == null ? "" : "; " + finish);
+        }
+        return finish == null ? "at its size" : finish;
+    }
+
+    /** The first step of each piece in the cut sequence that is not sawing it out. */
+    private static Map<String, String> nextSteps(CuttingPlan plan) {
+        Map<String, String> next = new HashMap<>();
+        for (SequenceStep step : plan.derived().cutSequence()) {
+            if (step.part() != null && step.number() != null && !SAWING.contains(step.kind())) {
+                next.putIfAbsent(step.part() + "\n" + step.number(), step.kind().replace('-', ' '));
+            }
+        }
+        return next;
+    }
+
+    private static boolean isLamination(Part part) {
+        return part.making() instanceof Making.Lamination;
+    }
+}
