@@ -117,7 +117,7 @@ final class BoardPicture {
     private Labelled keyed(PlacedPiece piece, Rectangle2D box) {
         complete = false;
         String key = texts.key(piece, legend);
-        PieceLabel label = PieceLabel.key(key, box);
+        PieceLabel label = texts.keyLabel(key, box);
         if (label == null && piece.y().plus(piece.extentY()).equals(layout.width())) {
             keysAbove.add(new KeyRow.Key(key, print.position(piece.x()), box.getCenterX(), box.getMinY()));
         } else if (label == null) {

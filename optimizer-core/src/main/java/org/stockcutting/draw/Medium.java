@@ -69,7 +69,7 @@ record Medium(
     /** A small picture, several a page, in points. */
     static Medium compact(double width, double height, Layout layout, PrintedLengths print) {
         double left = left(layout, print, Pen.TINY);
-        double head = 15;
+        double head = 21;
         double room = height - head - below(Pen.TINY);
         return new Medium(
                 (int) width,

@@ -14,6 +14,8 @@ final class Pen {
     static final int LARGE = 14;
     static final int SMALL = 11;
     static final int TINY = 9;
+    /** For marks on small pictures only, where the alternative is no mark. */
+    static final int LEAST = 8;
 
     private static final Color TRIM = new Color(0xC8, 0xC8, 0xC8);
     private static final Color HATCH = new Color(0x60, 0x60, 0x60);

@@ -49,8 +49,8 @@ record PieceLabel(List<String> lines, int size, boolean upwards) {
     }
 
     /** The key of a piece that is too small for its name, or null if even that does not fit. */
-    static @Nullable PieceLabel key(String key, Rectangle2D box) {
-        return fit(List.of(List.of(key)), List.of(Pen.SMALL, Pen.TINY), box);
+    static @Nullable PieceLabel key(String key, List<Integer> fonts, Rectangle2D box) {
+        return fit(List.of(List.of(key)), fonts, box);
     }
 
     private static boolean fits(List<String> lines, int size, boolean upwards, Rectangle2D box) {

@@ -38,6 +38,14 @@ final class PieceTexts {
                 : names.mark(piece);
     }
 
+    /** A key as a label, or null if even that does not fit. */
+    @Nullable PieceLabel keyLabel(String key, Rectangle2D box) {
+        List<Integer> fonts = medium.lettering() == Medium.Lettering.NAMES
+                ? List.of(Pen.SMALL, Pen.TINY)
+                : List.of(Pen.LARGE, Pen.SMALL, Pen.TINY, Pen.LEAST);
+        return PieceLabel.key(key, fonts, box);
+    }
+
     /** True if the label leaves numbers out and nothing beside the drawing tells them. */
     boolean needsNumbers(PlacedPiece piece) {
         return medium.lettering() == Medium.Lettering.NAMES && names.isShortened(piece);

@@ -43,6 +43,21 @@ final class Drawn {
                 Effort.defaults());
     }
 
+    /** The job with the parts list of another. */
+    static Job withPart(Job job, Job parts) {
+        return new Job(
+                job.name(),
+                job.writing(),
+                job.sets(),
+                job.shop(),
+                job.allowances(),
+                parts.parts(),
+                job.forSale(),
+                job.onHand(),
+                job.goal(),
+                job.effort());
+    }
+
     /** Pieces side by side from a trim of half an inch, a kerf apart, and the rest as an offcut. */
     static Layout row(Length length, Length width, List<Length> pieces, boolean keep) {
         List<PlacedPiece> placed = new ArrayList<>();

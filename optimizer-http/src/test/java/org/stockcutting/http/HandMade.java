@@ -1,5 +1,6 @@
 package org.stockcutting.http;
 
+import com.fasterxml.jackson.core.io.JsonStringEncoder;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.nio.charset.StandardCharsets;
@@ -49,7 +50,23 @@ public final class HandMade {
     private HandMade() {}
 
     public static Job job() {
-        JobReading reading = new JobReader().read(JOB.getBytes(StandardCharsets.UTF_8));
+        return read(JOB);
+    }
+
+    /** The same job with other names for its two parts. */
+    public static Job job(String longPart, String shortPart) {
+        String here = "HERE";
+        return read(JOB.replace(FORMULA, here)
+                .replace(SCRIPT, escaped(longPart))
+                .replace("\"" + here + "\"", "\"" + escaped(shortPart) + "\""));
+    }
+
+    private static String escaped(String name) {
+        return new String(JsonStringEncoder.getInstance().quoteAsString(name));
+    }
+
+    private static Job read(String document) {
+        JobReading reading = new JobReader().read(document.getBytes(StandardCharsets.UTF_8));
         if (reading.job() == null) {
             throw new AssertionError("the hand-made job has faults: " + reading.faults());
         }
@@ -58,6 +75,8 @@ public final class HandMade {
 
     /** Both long parts and two of the three short ones; the third is said not to have been reached. */
     public static CuttingPlan plan(Job job) {
+        String longPart = job.parts().get(0).id();
+        String shortPart = job.parts().get(1).id();
         Length width = Length.inches("3.5");
         Layout layout = new Layout(
                 "@plank",
@@ -65,14 +84,14 @@ public final class HandMade {
                 Length.inches("96"),
                 width,
                 Length.inches("1.5"),
-                List.of(piece(SCRIPT, "0.5", "60"), piece(FORMULA, "60.625", "30")),
+                List.of(piece(longPart, "0.5", "60"), piece(shortPart, "60.625", "30")),
                 new CutNode.Cuts(
                         Direction.CROSSCUT,
                         List.of(slot("0.375", "0.5"), slot("60.5", "60.625"), slot("90.625", "90.75")),
                         List.of(
                                 CutNode.RestLeaf.TRIM,
-                                new CutNode.PartLeaf(SCRIPT),
-                                new CutNode.PartLeaf(FORMULA),
+                                new CutNode.PartLeaf(longPart),
+                                new CutNode.PartLeaf(shortPart),
                                 CutNode.RestLeaf.OFFCUT)),
                 List.of(new Layout.LeftOver(Length.inches("90.75"), Length.ZERO, Length.inches("5.25"), width, true)));
         List<Layout> layouts = List.of(layout);
@@ -84,7 +103,7 @@ public final class HandMade {
                 new Objective(Goal.COST, BigInteger.valueOf(800), BigInteger.valueOf(756), null),
                 layouts,
                 List.of(new Unplaced(
-                        FORMULA, 1, Unplaced.Reason.NOT_REACHED_BEFORE_LIMIT, null, null, "Let it search longer.")),
+                        shortPart, 1, Unplaced.Reason.NOT_REACHED_BEFORE_LIMIT, null, null, "Let it search longer.")),
                 Certificate.EMPTY,
                 List.of(),
                 Derivation.derive(job, layouts, sequence.steps(), sequence.setUps()));

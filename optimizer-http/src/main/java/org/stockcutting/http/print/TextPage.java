@@ -2,6 +2,7 @@ package org.stockcutting.http.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.stockcutting.draw.SafeText;
 
 /**
  * Lines of plain text, at most {@value #WIDTH} columns wide. What a terminal could take for a command is shown as {@code ?}: names come
@@ -72,11 +73,6 @@ final class TextPage {
     }
 
     private static String clean(String line) {
-        StringBuilder out = new StringBuilder(line.length());
-        for (int i = 0; i < line.length(); i++) {
-            char c = line.charAt(i);
-            out.append(Character.isISOControl(c) ? '?' : c);
-        }
-        return out.toString();
+        return SafeText.clean(line).replace('\uFFFD', '?');
     }
 }

@@ -3,10 +3,17 @@ package org.stockcutting.http.wire;
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.function.Function;
 import org.stockcutting.JobRefusedException;
 import org.stockcutting.check.PlanChecker;
+import org.stockcutting.draw.LayoutDrawing;
+import org.stockcutting.draw.LayoutPainter;
 import org.stockcutting.http.PlanDocuments;
 import org.stockcutting.http.Planner;
+import org.stockcutting.http.print.BoardGroup;
+import org.stockcutting.http.print.SvgPrinter;
+import org.stockcutting.http.print.paper.Paper;
+import org.stockcutting.http.print.paper.PlanPdf;
 import org.stockcutting.io.BuyingListWriter;
 import org.stockcutting.io.CheckWriter;
 import org.stockcutting.io.CsvTables;
@@ -28,6 +35,9 @@ final class JobRoutes {
 
     private static final String JSON = "application/json";
     private static final String CSV = "text/csv";
+    private static final String PDF = "application/pdf";
+    private static final String SVG = "image/svg+xml";
+    private static final String TABLE = "text/csv; charset=utf-8; header=present";
 
     private final Planner planner;
     private final SolveGate gate;
@@ -38,25 +48,31 @@ final class JobRoutes {
         this.gate = gate;
     }
 
-    /** A job in, its plan out. */
+    /** A job in, its plan out: as a document, as pages to print, as a picture of all layouts, or as a table of pieces. */
     void plan(Context ctx) {
-        String type = Accepted.choose(ctx.header("Accept"), List.of(JSON));
+        ctx.header("Vary", "Accept");
+        String type = Accepted.choose(ctx.header("Accept"), List.of(JSON, PDF, SVG, CSV));
         JobReading reading = reading(ctx);
         Job job = accepted(reading);
-        answer(ctx, type, new PlanWriter(job).write(planned(job), reading.defaults()));
+        switch (type) {
+            case PDF -> file(ctx, PDF, "plan.pdf", planned(job, plan -> PlanPdf.plan(job, plan, Paper.of(job))));
+            case SVG -> file(ctx, SVG, "plan.svg", planned(job, plan -> layouts(job, plan)));
+            case CSV -> file(ctx, TABLE, "pieces.csv", planned(job, plan -> utf8(CsvTables.pieces(job, plan))));
+            default -> answer(ctx, type, planned(job, plan -> new PlanWriter(job).write(plan, reading.defaults())));
+        }
     }
 
-    /** A job in, what to buy out: as a document or as a table. */
+    /** A job in, what to buy out: as a document, as a page to print, or as a table. */
     void buyingList(Context ctx) {
         ctx.header("Vary", "Accept");
-        String type = Accepted.choose(ctx.header("Accept"), List.of(JSON, CSV));
+        String type = Accepted.choose(ctx.header("Accept"), List.of(JSON, CSV, PDF));
         Job job = accepted(reading(ctx));
-        CuttingPlan plan = planned(job);
-        if (type.equals(CSV)) {
-            ctx.header("Content-Disposition", "attachment; filename=\"buying-list.csv\"");
-            answer(ctx, "text/csv; charset=utf-8; header=present", CsvTables.buyingList(job, plan));
-        } else {
-            answer(ctx, type, BuyingListWriter.write(job, plan));
+        switch (type) {
+            case PDF ->
+                file(ctx, PDF, "buying-list.pdf", planned(job, plan -> PlanPdf.buyingList(job, plan, Paper.of(job))));
+            case CSV ->
+                file(ctx, TABLE, "buying-list.csv", planned(job, plan -> utf8(CsvTables.buyingList(job, plan))));
+            default -> answer(ctx, type, planned(job, plan -> BuyingListWriter.write(job, plan)));
         }
     }
 
@@ -99,11 +115,12 @@ final class JobRoutes {
         return job;
     }
 
-    private CuttingPlan planned(Job job) {
+    /** Plans a job and makes something of the plan, both within one turn of the gate: printing takes its time too. */
+    private <T> T planned(Job job, Function<CuttingPlan, T> then) {
         Effort effort = sync(job.effort());
         return gate.solve(() -> {
             try {
-                return planner.plan(job, effort, ProgressListener.NONE, new CancelToken());
+                return then.apply(planner.plan(job, effort, ProgressListener.NONE, new CancelToken()));
             } catch (JobRefusedException e) {
                 throw new ProblemException(Refusals.faulty(e.faults()));
             }
@@ -126,6 +143,22 @@ final class JobRoutes {
         Long work = effort.work() == null && seconds == null ? Long.valueOf(Effort.DEFAULT_WORK) : effort.work();
         int threads = Math.min(effort.threads(), Runtime.getRuntime().availableProcessors());
         return new Effort(work, seconds == null ? ServiceSettings.SYNC_SECONDS : seconds, effort.seed(), threads);
+    }
+
+    private static byte[] layouts(Job job, CuttingPlan plan) {
+        LayoutPainter painter = new LayoutPainter(job);
+        return SvgPrinter.print(LayoutDrawing.stacked(BoardGroup.of(plan).stream()
+                .map(group -> painter.drawing(group.layout(), group.first()))
+                .toList()));
+    }
+
+    private static byte[] utf8(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static void file(Context ctx, String type, String name, byte[] bytes) {
+        ctx.header("Content-Disposition", "attachment; filename=\"" + name + "\"");
+        ctx.contentType(type).result(bytes);
     }
 
     private static void answer(Context ctx, String type, String text) {

@@ -1,6 +1,7 @@
 package org.stockcutting.http.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -8,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -63,11 +66,37 @@ class CommandsTest {
         try (var files = Files.list(out)) {
             assertThat(files.map(file -> file.getFileName().toString()))
                     .containsExactlyInAnyOrder(
-                            "plan.json", "buying-list.csv", "cut-sequence.csv", "layout-01.svg", "layout-notes.svg");
+                            "plan.json",
+                            "buying-list.csv",
+                            "cut-sequence.csv",
+                            "pieces.csv",
+                            "offcuts.csv",
+                            "layout-01.svg",
+                            "layout-notes.svg",
+                            "plan.pdf",
+                            "labels.pdf");
         }
         assertThat(Files.readString(out.resolve("plan.json")))
                 .isEqualTo(run(HAND, "plan", job.toString(), "--json").out());
         assertThat(Files.readString(out.resolve("layout-01.svg"))).doesNotContain("<script");
+    }
+
+    @Test
+    void paperAndPicturesAreAChoice() throws Exception {
+        Path out = folder.resolve("a4");
+
+        assertThat(run(HAND, "plan", job.toString(), "--out", out.toString(), "--paper", "A4", "--png")
+                        .status())
+                .isEqualTo(ExitStatus.INCOMPLETE);
+
+        assertThat(out.resolve("layout-01.png")).isNotEmptyFile();
+        try (PDDocument plan = Loader.loadPDF(out.resolve("plan.pdf").toFile())) {
+            // ISO 216: A4 is 210 mm wide.
+            assertThat(plan.getPage(0).getMediaBox().getWidth() / 72 * 25.4).isCloseTo(210, within(0.01));
+        }
+        Run unknown = run(HAND, "plan", job.toString(), "--out", out.toString(), "--paper", "a5");
+        assertThat(unknown.status()).isEqualTo(ExitStatus.REFUSED);
+        assertThat(unknown.err()).contains("a5").contains("letter or a4");
     }
 
     @Test

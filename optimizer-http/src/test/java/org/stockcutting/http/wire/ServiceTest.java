@@ -68,6 +68,39 @@ class ServiceTest {
     }
 
     @Test
+    void plansComeAsPagesPicturesAndTables() throws Exception {
+        try (Service service = Service.start(ServiceSettings.on("127.0.0.1", 0), HAND)) {
+            Client client = new Client(service.port());
+            HttpResponse<byte[]> pdf = accepting(client, "/v1/plans", "application/pdf");
+            assertThat(pdf.headers().firstValue("Content-Type")).contains("application/pdf");
+            assertThat(pdf.headers().firstValue("Content-Disposition")).contains("attachment; filename=\"plan.pdf\"");
+            assertThat(new String(pdf.body(), 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
+            HttpResponse<byte[]> list = accepting(client, "/v1/buying-lists", "application/pdf");
+            assertThat(new String(list.body(), 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
+            assertThat(list.body().length).isLessThan(pdf.body().length);
+
+            HttpResponse<byte[]> svg = accepting(client, "/v1/plans", "image/svg+xml");
+            assertThat(svg.headers().firstValue("Content-Type")).contains("image/svg+xml");
+            assertThat(Client.text(svg))
+                    .contains("<svg")
+                    .contains("@plank #1 to #2")
+                    .doesNotContain("<script");
+
+            HttpResponse<byte[]> csv = accepting(client, "/v1/plans", "text/csv");
+            assertThat(csv.headers().firstValue("Content-Type").orElse("")).startsWith("text/csv");
+            assertThat(Client.text(csv))
+                    .startsWith("part,number,mark,board,x,y,")
+                    .contains("\r\n'=1+1,1,B1,'@plank #1,60-5/8,0,30,3-1/2,1-1/2,no\r\n");
+            assertThat(accepting(client, "/v1/plans", "image/png").statusCode()).isEqualTo(406);
+        }
+    }
+
+    private static HttpResponse<byte[]> accepting(Client client, String path, String type) throws Exception {
+        byte[] job = HandMade.JOB.getBytes(StandardCharsets.UTF_8);
+        return client.post(path, job, "Content-Type", "application/json", "Accept", type);
+    }
+
+    @Test
     void aPlanOfItsOwnPassesTheCheck() throws Exception {
         try (Service service = Service.start(ServiceSettings.on("127.0.0.1", 0), HAND)) {
             Client client = new Client(service.port());

@@ -30,6 +30,9 @@ final class LabelMaker {
     private final Map<String, Integer> order = new HashMap<>();
     private final Map<String, String> finishing;
 
+    /** One finished piece. */
+    private record Piece(String part, int number) {}
+
     /** A label with what it is sorted by. */
     private record Sorted(int part, int number, int member, Label label) {}
 
@@ -45,7 +48,7 @@ final class LabelMaker {
     }
 
     List<Label> labels(CuttingPlan plan) {
-        Map<String, String> next = nextSteps(plan);
+        Map<Piece, String> next = nextSteps(plan);
         List<Sorted> sorted = new ArrayList<>();
         for (BoardGroup group : BoardGroup.of(plan)) {
             for (PlacedPiece piece : group.layout().pieces()) {
@@ -60,7 +63,7 @@ final class LabelMaker {
         return sorted.stream().map(Sorted::label).toList();
     }
 
-    private Sorted label(BoardGroup group, PlacedPiece piece, int copy, Map<String, String> next) {
+    private Sorted label(BoardGroup group, PlacedPiece piece, int copy, Map<Piece, String> next) {
         int number = piece.numbers().get(copy);
         int member = piece.members().isEmpty() ? 0 : piece.members().get(copy);
         Part part = Objects.requireNonNull(parts.get(piece.part()), "a placed piece is of no part of the job");
@@ -79,8 +82,8 @@ final class LabelMaker {
         return new Sorted(Objects.requireNonNullElse(order.get(part.id()), 0), number, member, label);
     }
 
-    private String next(Part part, int number, Map<String, String> next) {
-        String step = next.get(part.id() + "\n" + number);
+    private String next(Part part, int number, Map<Piece, String> next) {
+        String step = next.get(new Piece(part.id(), number));
         String finish = finishing.get(part.id());
         if (step != null) {
             return step + (finish == null ? "" : "; " + finish);
@@ -89,11 +92,12 @@ final class LabelMaker {
     }
 
     /** The first step of each piece in the cut sequence that is not sawing it out. */
-    private static Map<String, String> nextSteps(CuttingPlan plan) {
-        Map<String, String> next = new HashMap<>();
+    private static Map<Piece, String> nextSteps(CuttingPlan plan) {
+        Map<Piece, String> next = new HashMap<>();
         for (SequenceStep step : plan.derived().cutSequence()) {
             if (step.part() != null && step.number() != null && !SAWING.contains(step.kind())) {
-                next.putIfAbsent(step.part() + "\n" + step.number(), step.kind().replace('-', ' '));
+                next.putIfAbsent(
+                        new Piece(step.part(), step.number()), step.kind().replace('-', ' '));
             }
         }
         return next;
