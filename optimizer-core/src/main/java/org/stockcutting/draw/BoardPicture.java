@@ -43,7 +43,8 @@ final class BoardPicture {
             labels.add(label(piece));
         }
         List<KeyRow.Key> left = KeyRow.of(keysAbove).left();
-        if (!left.isEmpty()) {
+        // On a page the table of pieces beside the picture tells where they are.
+        if (!left.isEmpty() && medium.lettering() != Medium.Lettering.MARKS_AND_NAMES) {
             legend.note("No room for: "
                     + String.join(
                             ", ",
@@ -59,6 +60,11 @@ final class BoardPicture {
     /** True if every piece carries all that its medium wants on it. */
     boolean isComplete() {
         return complete;
+    }
+
+    /** True if a piece has its key above the board. */
+    boolean hasKeysAbove() {
+        return !keysAbove.isEmpty();
     }
 
     /** What could not be said on the board. */
@@ -98,7 +104,7 @@ final class BoardPicture {
     }
 
     private Readings readings() {
-        return new Readings(frame, print, medium.readings());
+        return new Readings(frame, print, medium.readings(), medium.rows());
     }
 
     private Labelled label(PlacedPiece piece) {
@@ -121,8 +127,7 @@ final class BoardPicture {
         if (label == null && piece.y().plus(piece.extentY()).equals(layout.width())) {
             keysAbove.add(new KeyRow.Key(key, print.position(piece.x()), box.getCenterX(), box.getMinY()));
         } else if (label == null) {
-            legend.note("Too small for its key: " + key + " at " + print.position(piece.x()) + " from the end, "
-                    + print.position(piece.y()) + " from the edge.");
+            texts.tooSmall(key, piece, legend);
         }
         return new Labelled(box, label);
     }

@@ -15,6 +15,9 @@ import org.stockcutting.stock.StockItem;
  */
 public final class LayoutPainter {
 
+    /** Said where a board is drawn wider than it is, or its text could not be read. */
+    public static final String NOT_TO_SCALE = "The width is drawn larger than to scale.";
+
     private static final double FOOT = 14;
 
     private final Job job;
@@ -36,12 +39,11 @@ public final class LayoutPainter {
      */
     public LayoutDrawing drawing(Layout layout, int firstBoard) {
         Medium medium = Medium.SCREEN;
-        StockItem stock = stockOf(layout);
-        Frame frame = Frame.of(layout, stock.form(), medium);
-        BoardPicture picture = new BoardPicture(layout, stock, frame, medium, print, names);
+        Drawn drawn = board(layout, medium);
+        BoardPicture picture = drawn.picture();
         Legend legend = picture.legend();
-        if (!frame.isToScale()) {
-            legend.note("The width is drawn larger than to scale.");
+        if (!drawn.frame().isToScale()) {
+            legend.note(NOT_TO_SCALE);
         }
         double legendTop = picture.bottom();
         double textWidth = medium.width() - medium.left() - 20;
@@ -62,12 +64,16 @@ public final class LayoutPainter {
 
     /** The picture alone, for a page of its own: at most as wide and high as given, in points; pieces carry marks and names. */
     public PagePicture large(Layout layout, double width, double height) {
-        return picture(layout, Medium.page(width, height, layout, print));
+        return page(board(layout, Medium.page(width, height, layout, print)));
     }
 
     /** The picture alone, to stand among others: at most as wide and high as given, in points; pieces carry marks. */
     public PagePicture small(Layout layout, double width, double height) {
-        return picture(layout, Medium.compact(width, height, layout, print));
+        Drawn plain = board(layout, Medium.compact(width, height, layout, print, false));
+        return page(
+                plain.picture().hasKeysAbove()
+                        ? board(layout, Medium.compact(width, height, layout, print, true))
+                        : plain);
     }
 
     /** What kind of board a layout is cut from: size, material and grain. */
@@ -77,17 +83,24 @@ public final class LayoutPainter {
                 + " " + print.unit() + ", " + stock.material() + grain(stock);
     }
 
-    private PagePicture picture(Layout layout, Medium medium) {
+    /** A board laid out for a medium, not yet painted. */
+    private record Drawn(Medium medium, Frame frame, BoardPicture picture) {}
+
+    private Drawn board(Layout layout, Medium medium) {
         StockItem stock = stockOf(layout);
         Frame frame = Frame.of(layout, stock.form(), medium);
-        BoardPicture picture = new BoardPicture(layout, stock, frame, medium, print, names);
+        return new Drawn(medium, frame, new BoardPicture(layout, stock, frame, medium, print, names));
+    }
+
+    private static PagePicture page(Drawn drawn) {
+        BoardPicture picture = drawn.picture();
         List<String> notes = new ArrayList<>(picture.legend().notes());
-        if (!frame.isToScale()) {
-            notes.add("The width is drawn larger than to scale.");
+        if (!drawn.frame().isToScale()) {
+            notes.add(NOT_TO_SCALE);
         }
         int height = (int) Math.ceil(picture.bottom());
         return new PagePicture(
-                new LayoutDrawing(medium.width(), height, graphics -> picture.draw(new Pen(graphics))),
+                new LayoutDrawing(drawn.medium().width(), height, graphics -> picture.draw(new Pen(graphics))),
                 notes,
                 picture.isComplete());
     }

@@ -17,6 +17,7 @@ import org.stockcutting.plan.Layout;
  * @param lettering what stands on the pieces
  * @param fonts sizes tried for the lettering, largest first
  * @param readings size of the tape readings
+ * @param rows most rows of readings below the board
  */
 record Medium(
         int width,
@@ -28,7 +29,8 @@ record Medium(
         double boardMost,
         Lettering lettering,
         List<Integer> fonts,
-        int readings) {
+        int readings,
+        int rows) {
 
     Medium {
         fonts = List.copyOf(fonts);
@@ -46,13 +48,13 @@ record Medium(
 
     /** A drawing that stands by itself, in units of 1/96 in. */
     static final Medium SCREEN =
-            new Medium(1060, 84, 76, 940, 620, 62, 280, Lettering.NAMES, List.of(Pen.LARGE, Pen.SMALL), Pen.SMALL);
+            new Medium(1060, 84, 76, 940, 620, 62, 280, Lettering.NAMES, List.of(Pen.LARGE, Pen.SMALL), Pen.SMALL, 3);
 
     /** A picture on a printed page, in points (1/72 in), at sizes that can be read at arm's length. */
     static Medium page(double width, double height, Layout layout, PrintedLengths print) {
         double left = left(layout, print, Pen.LARGE);
         double head = 26;
-        double room = height - head - below(Pen.LARGE);
+        double room = height - head - below(Pen.LARGE, 3);
         return new Medium(
                 (int) width,
                 left,
@@ -63,14 +65,19 @@ record Medium(
                 Math.min(230, room),
                 Lettering.MARKS_AND_NAMES,
                 List.of(24, 18, Pen.LARGE, Pen.SMALL),
-                Pen.LARGE);
+                Pen.LARGE,
+                3);
     }
 
-    /** A small picture, several a page, in points. */
-    static Medium compact(double width, double height, Layout layout, PrintedLengths print) {
+    /**
+     * A small picture, several a page, in points.
+     *
+     * @param keysAbove true if room is wanted above the board for the marks of pieces that are too small to carry them
+     */
+    static Medium compact(double width, double height, Layout layout, PrintedLengths print, boolean keysAbove) {
         double left = left(layout, print, Pen.TINY);
-        double head = 21;
-        double room = height - head - below(Pen.TINY);
+        double head = keysAbove ? 21 : 8;
+        double room = height - head - below(Pen.TINY, 2);
         return new Medium(
                 (int) width,
                 left,
@@ -81,7 +88,8 @@ record Medium(
                 Math.min(60, room),
                 Lettering.MARKS,
                 List.of(18, Pen.LARGE, Pen.SMALL, Pen.TINY),
-                Pen.TINY);
+                Pen.TINY,
+                2);
     }
 
     /** Room left of a board for its widest reading from the edge. */
@@ -94,7 +102,7 @@ record Medium(
     }
 
     /** Room below a board for a full set of readings. */
-    private static double below(int size) {
-        return Readings.ROWS * Pen.lineHeight(size) + Readings.TICK + 4;
+    private static double below(int size, int rows) {
+        return rows * Pen.lineHeight(size) + Readings.TICK + 4;
     }
 }

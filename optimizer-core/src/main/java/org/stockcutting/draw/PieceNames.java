@@ -34,10 +34,8 @@ public final class PieceNames {
     /** The mark to chalk on it: {@code C3}, {@code C3/2}, and on equal boards {@code C1-3}. */
     public String mark(PlacedPiece piece) {
         String letters = marks.of(piece.part());
-        String mark = letters + shortened(piece.numbers()).replace(", ", ",");
-        return piece.members().isEmpty()
-                ? mark
-                : mark + "/" + shortened(distinct(piece.members())).replace(", ", ",");
+        String mark = letters + together(piece.numbers());
+        return piece.members().isEmpty() ? mark : mark + "/" + together(piece.members());
     }
 
     /** True if {@link #name} leaves numbers out. */
@@ -71,6 +69,10 @@ public final class PieceNames {
             }
         }
         return "stave";
+    }
+
+    private static String together(List<Integer> numbers) {
+        return shortened(distinct(numbers)).replace(", ", ",");
     }
 
     private static List<Integer> distinct(List<Integer> numbers) {

@@ -46,6 +46,18 @@ final class PieceTexts {
         return PieceLabel.key(key, fonts, box);
     }
 
+    /** Says where a piece lies that is too small even for its key, unless a table beside the picture does. */
+    void tooSmall(String key, PlacedPiece piece, Legend legend) {
+        String x = print.position(piece.x());
+        String y = print.position(piece.y());
+        switch (medium.lettering()) {
+            case NAMES ->
+                legend.note("Too small for its key: " + key + " at " + x + " from the end, " + y + " from the edge.");
+            case MARKS -> legend.note("Not shown: " + key + " at " + x + ", " + y + ".");
+            case MARKS_AND_NAMES -> {}
+        }
+    }
+
     /** True if the label leaves numbers out and nothing beside the drawing tells them. */
     boolean needsNumbers(PlacedPiece piece) {
         return medium.lettering() == Medium.Lettering.NAMES && names.isShortened(piece);

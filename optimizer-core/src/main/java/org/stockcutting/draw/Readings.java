@@ -8,37 +8,38 @@ import org.stockcutting.pattern.Direction;
 /** Running tape readings along the end and the edge of a board, in rows so that none covers another. */
 final class Readings {
 
-    static final int ROWS = 3;
     private static final double GAP = 6;
     static final double TICK = 6;
 
     private final Frame frame;
     private final PrintedLengths print;
     private final int size;
+    private final int rows;
 
-    Readings(Frame frame, PrintedLengths print, int size) {
+    Readings(Frame frame, PrintedLengths print, int size, int rows) {
         this.frame = frame;
         this.print = print;
         this.size = size;
+        this.rows = rows;
     }
 
     /** Paper y below the last row. */
     double bottom(CutLines cuts) {
-        int rows = alongEnd(cuts).stream()
-                .mapToInt(mark -> Math.min(mark.row() + 1, ROWS))
+        int used = alongEnd(cuts).stream()
+                .mapToInt(mark -> Math.min(mark.row() + 1, rows))
                 .max()
                 .orElse(0);
-        return frame.bottom() + TICK + rows * Pen.lineHeight(size) + 4;
+        return frame.bottom() + TICK + used * Pen.lineHeight(size) + 4;
     }
 
     /** Notes the readings for which there is no room. */
     void note(CutLines cuts, Legend legend) {
         List<Length> end = alongEnd(cuts).stream()
-                .filter(m -> m.row() == ROWS)
+                .filter(m -> m.row() == rows)
                 .map(Mark::reading)
                 .toList();
         List<Length> edge = alongEdge(cuts).stream()
-                .filter(m -> m.row() == ROWS)
+                .filter(m -> m.row() == rows)
                 .map(Mark::reading)
                 .toList();
         note("Further readings from the end: ", end, legend);
@@ -48,7 +49,7 @@ final class Readings {
     void draw(CutLines cuts, Pen pen) {
         for (Mark mark : alongEnd(cuts)) {
             double x = frame.x(mark.reading());
-            boolean shown = mark.row() < ROWS;
+            boolean shown = mark.row() < rows;
             double base = frame.bottom() + (shown ? TICK + mark.row() * Pen.lineHeight(size) : TICK / 2);
             pen.line(x, frame.bottom(), x, base, 0.8f);
             if (shown) {
@@ -58,27 +59,27 @@ final class Readings {
         for (Mark mark : alongEdge(cuts)) {
             double y = frame.y(mark.reading());
             pen.line(frame.left() - TICK, y, frame.left(), y, 0.8f);
-            if (mark.row() < ROWS) {
+            if (mark.row() < rows) {
                 pen.text(mark.text(), frame.left() - TICK - 3 - Pen.width(mark.text(), size), y + size * 0.35, size);
             }
         }
     }
 
-    /** A reading and the row it stands in; row {@link #ROWS} means that there is no room. */
+    /** A reading and the row it stands in; row {@link #rows} means that there is no room. */
     private record Mark(Length reading, String text, int row) {}
 
     private List<Mark> alongEnd(CutLines cuts) {
-        double[] taken = new double[ROWS];
+        double[] taken = new double[rows];
         List<Mark> marks = new ArrayList<>();
         for (Length reading : cuts.readings(Direction.CROSSCUT)) {
             String text = print.position(reading);
             double x = frame.x(reading);
             double from = x - Pen.width(text, size) / 2;
             int row = 0;
-            while (row < ROWS && (taken[row] > from || passesThrough(taken, row, x))) {
+            while (row < rows && (taken[row] > from || passesThrough(taken, row, x))) {
                 row++;
             }
-            if (row < ROWS) {
+            if (row < rows) {
                 taken[row] = from + Pen.width(text, size) + GAP;
             }
             marks.add(new Mark(reading, text, row));
@@ -105,7 +106,7 @@ final class Readings {
             if (fits) {
                 next = y - Pen.lineHeight(size);
             }
-            marks.add(new Mark(reading, print.position(reading), fits ? 0 : ROWS));
+            marks.add(new Mark(reading, print.position(reading), fits ? 0 : rows));
         }
         return marks;
     }

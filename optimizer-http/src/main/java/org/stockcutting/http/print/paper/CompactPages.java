@@ -85,14 +85,21 @@ final class CompactPages {
         }
         String title = group.title() + "   " + painter.boardText(group.layout());
         sheet.text(face.clipped(title, TITLE, right - x - 4), x, base, TITLE);
-        PagePicture picture = painter.small(group.layout(), wide, high - TITLE - 8);
-        sheet.picture(picture.drawing(), x, base + 2);
-        List<String> notes = picture.notes().stream()
-                .filter(note -> !note.startsWith("The width"))
-                .toList();
-        if (!notes.isEmpty()) {
-            sheet.text(face.clipped(String.join(" ", notes), KEY, wide), x, top + high - 4, KEY);
+        double room = high - TITLE - 8;
+        PagePicture picture = painter.small(group.layout(), wide, room);
+        if (!said(picture).isEmpty()) {
+            picture = painter.small(group.layout(), wide, room - KEY * Flow.LEADING);
+            String notes = String.join(" ", said(picture));
+            sheet.text(face.clipped(notes, KEY, wide), x, top + high - 4, KEY);
         }
+        sheet.picture(picture.drawing(), x, base + 2);
+    }
+
+    /** Nothing here is to scale; that need not be said of each. */
+    private static List<String> said(PagePicture picture) {
+        return picture.notes().stream()
+                .filter(note -> !note.equals(LayoutPainter.NOT_TO_SCALE))
+                .toList();
     }
 
     private void key(List<BoardGroup> groups, PdfSheet sheet, Face face, double top, double wide) {
