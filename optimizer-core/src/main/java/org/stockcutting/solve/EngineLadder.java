@@ -3,6 +3,8 @@ package org.stockcutting.solve;
 import java.util.ArrayList;
 import java.util.List;
 import org.stockcutting.solve.columns.ColumnEngine;
+import org.stockcutting.solve.columns.LongLeftover;
+import org.stockcutting.solve.columns.PatternSaver;
 import org.stockcutting.solve.guillotine.GuillotineEngine;
 import org.stockcutting.solve.instance.Answer;
 import org.stockcutting.solve.instance.Engine;
@@ -18,46 +20,73 @@ import org.stockcutting.stock.StockItem;
  * <ol>
  *   <li>Boards that are only crosscut: column generation, its dive and its exact finish ({@link ColumnEngine}).
  *   <li>Everything else: guillotine patterns ({@link GuillotineEngine}).
- *   <li>Then, on boards that are only crosscut, the constraint solver at frozen value: groups, on-hand stock first, one long offcut,
- *       fewer patterns ({@link SearchEngine}).
+ *   <li>Then, on boards that are only crosscut, the constraint solver at frozen value: groups, on-hand stock first, one long offcut
+ *       ({@link SearchEngine}).
+ *   <li>One long leftover by bisection on the column bound ({@link LongLeftover}).
+ *   <li>Last, on the same boards, fewer patterns ({@link PatternSaver}), with what the others have left over.
  * </ol>
  */
 final class EngineLadder {
 
-    /** Share of a component's work that the search at frozen value may take. */
-    private static final int SEARCH_SHARE = 4;
+    /** The engines leave this share of a component's work for what comes at frozen value. */
+    private static final int FROZEN_SHARE = 4;
+    /** Share that the constraint solver may take. */
+    private static final int SEARCH_SHARE = 12;
+    /** Share that the search for one long leftover may take. */
+    private static final int STRETCH_SHARE = 12;
+    /** Share that saving patterns may take, if so much is left. */
+    private static final int SAVER_SHARE = 3;
+    /** More is never of use for it. */
+    private static final long SAVER_MOST = 4_000_000;
 
     private final Engine columns = new ColumnEngine();
     private final Engine guillotine = new GuillotineEngine();
     private final SearchEngine search = new SearchEngine();
+    private final LongLeftover leftover = new LongLeftover();
+    private final PatternSaver saver = new PatternSaver();
 
     Answer climb(Reduced reduced, WorkMeter meter, long limit, long seed, Engine.EngineListener listener) {
         Instance instance = reduced.instance();
         boolean oneDimensional = instance.isOneDimensional();
-        WorkMeter engineMeter = meter.part(limit - limit / SEARCH_SHARE);
+        long share = limit - limit / FROZEN_SHARE;
+        WorkMeter engineMeter = oneDimensional ? meter.head(share) : meter.part(share);
         Answer answer = (oneDimensional ? columns : guillotine).solve(instance, engineMeter, seed, listener);
+        WorkMeter rest = meter.part(meter.left() - engineMeter.used());
         meter.absorb(engineMeter);
-        if (!oneDimensional || meter.isCutShort()) {
+        if (!oneDimensional || !rest.spend(0)) {
             return answer;
         }
+        Answer better = atFrozenValue(reduced, answer, rest, limit, seed);
+        meter.absorb(rest);
+        return better;
+    }
+
+    private Answer atFrozenValue(Reduced reduced, Answer answer, WorkMeter meter, long limit, long seed) {
+        Instance instance = reduced.instance();
         if (!answer.provedPlacement() && !instance.limits().equals(Instance.Limits.NONE)) {
             // Only crosscuts first were tried; a saw limit may leave no way but to rip first.
-            WorkMeter secondMeter = meter.part(limit / SEARCH_SHARE);
+            WorkMeter secondMeter = meter.part(limit / FROZEN_SHARE);
             Answer second = guillotine.solve(instance, secondMeter, seed, (better, cost) -> {});
             meter.absorb(secondMeter);
             if (isBetter(instance, second, answer)) {
                 return second;
             }
         }
-        WorkMeter searchMeter = meter.part(limit / SEARCH_SHARE);
         List<Boolean> onHand = new ArrayList<>();
         for (StockItem stock : reduced.stock()) {
             onHand.add(stock instanceof StockItem.OnHand);
         }
-        List<Answer.PatternUse> better =
+        WorkMeter searchMeter = meter.part(limit / SEARCH_SHARE);
+        List<Answer.PatternUse> uses =
                 search.improve(new SearchTask(instance, answer.uses(), onHand), searchMeter, seed);
         meter.absorb(searchMeter);
-        return new Answer(better, answer.unplaced(), answer.duals(), answer.provedPlacement(), answer.searchedBound());
+        WorkMeter stretchMeter = meter.part(limit / STRETCH_SHARE);
+        uses = leftover.stretch(instance, uses, onHand, stretchMeter, seed).uses();
+        meter.absorb(stretchMeter);
+        WorkMeter saverMeter = meter.part(Math.min(limit / SAVER_SHARE, SAVER_MOST));
+        uses = saver.improve(instance, uses, onHand, saverMeter, seed);
+        meter.absorb(saverMeter);
+        return new Answer(uses, answer.unplaced(), answer.duals(), answer.provedPlacement(), answer.searchedBound());
     }
 
     /** More wood placed, or as much on cheaper boards where leftovers have no value. */

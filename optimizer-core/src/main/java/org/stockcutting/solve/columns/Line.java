@@ -161,6 +161,11 @@ final class Line {
         return start <= lastCut || (noCutBehind && (start == 0 || start - smallest <= lastCut));
     }
 
+    /** Length of what is left up to the raw end when the next free position is {@code next}. */
+    long leftover(long next) {
+        return next == capacity ? 0 : Math.max(0, stock.length() + stock.rawEnd() - next);
+    }
+
     /** Goal value of what is left when the next free position is {@code next}. */
     long gain(long next) {
         if (stock.offcutValue() == 0 || next == capacity) {

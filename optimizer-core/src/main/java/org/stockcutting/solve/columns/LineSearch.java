@@ -24,6 +24,9 @@ final class LineSearch {
     private final LineModel model;
     private final WorkMeter meter;
     private final long seed;
+    /** Enough is known once a packing costs no more than this, or none can. */
+    private final long target;
+
     private final Consumer<Packing> improved;
     private final Work work;
     private final Greedy greedy;
@@ -33,9 +36,14 @@ final class LineSearch {
     private boolean exact;
 
     LineSearch(LineModel model, WorkMeter meter, long seed, Consumer<Packing> improved) {
+        this(model, meter, seed, Long.MIN_VALUE, improved);
+    }
+
+    LineSearch(LineModel model, WorkMeter meter, long seed, long target, Consumer<Packing> improved) {
         this.model = model;
         this.meter = meter;
         this.seed = seed;
+        this.target = target;
         this.improved = improved;
         this.work = new Work(meter);
         this.greedy = new Greedy(model, work);
@@ -57,6 +65,9 @@ final class LineSearch {
         Packing start = new Packing(model);
         greedy.complete(start);
         take(start.onCheapestBoards());
+        if (best.isComplete() && best.cost <= target) {
+            return new Outcome(best, worth, false, bound);
+        }
         enumerate(TINY);
         if (Master.rows(model) <= MOST_ROWS) {
             generate();
@@ -142,7 +153,8 @@ final class LineSearch {
     }
 
     private boolean isClosed() {
-        return exact || (best.isComplete() && best.cost <= bound);
+        boolean refused = target != Long.MIN_VALUE && bound > target;
+        return exact || refused || (best.isComplete() && best.cost <= Math.max(bound, target));
     }
 
     /** Worth by size at the best price per length: what a cut without any waste would cost. */

@@ -52,6 +52,10 @@ final class Packing {
         }
     }
 
+    Unit unit(int number) {
+        return model.units.get(number);
+    }
+
     boolean isComplete() {
         for (int l : left) {
             if (l > 0) {
