@@ -9,9 +9,11 @@ import java.util.stream.Collectors;
 import org.stockcutting.job.Job;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.Layout;
+import org.stockcutting.report.TradeSums;
 import org.stockcutting.stock.StockItem;
 
-/** Writes the buying list of a plan as a document of its own: what to buy, its total, what is used from the rack, and warnings. */
+/** Writes the buying list of a plan as a document of its own: what to buy, its total, what is used from the rack, what
+ * the load weighs, how much wide parts move, and warnings. */
 public final class BuyingListWriter {
 
     private BuyingListWriter() {}
@@ -37,6 +39,7 @@ public final class BuyingListWriter {
         usedFromOnHand(job, plan)
                 .forEach((stock, quantity) ->
                         used.addObject().put("stock", stock).put("quantity", quantity));
+        TradeNodes.put(doc, job, TradeSums.of(job, plan));
         doc.set("warnings", DerivedNodes.warnings(plan.derived().warnings()));
         return JsonOutput.pretty(doc);
     }

@@ -12,6 +12,8 @@ public enum FieldType {
     INTEGER("a whole number"),
     AMOUNT("an amount such as \"3.98\""),
     BOOLEAN("true or false"),
+    WEIGHT("a weight such as \"400 lb\" or \"180 kg\""),
+    DENSITY("a density such as \"28 lb/ft3\" or \"450 kg/m3\""),
     VOLUME("a volume such as \"216.5\" or \"12000 mm3\""),
     /** A leaf, or an object of cuts whose pieces are such again. */
     CUTS("a part's id, \"trim\", \"offcut\", \"sliver\", or an object {\"cut\", \"kerf\", \"pieces\"}"),

@@ -1,12 +1,14 @@
 package org.stockcutting.io;
 
 import static org.stockcutting.io.FieldType.AMOUNT;
+import static org.stockcutting.io.FieldType.DENSITY;
 import static org.stockcutting.io.FieldType.INTEGER;
 import static org.stockcutting.io.FieldType.LENGTH;
 import static org.stockcutting.io.FieldType.LIST;
 import static org.stockcutting.io.FieldType.OBJECT;
 import static org.stockcutting.io.FieldType.TEXT;
 import static org.stockcutting.io.FieldType.TRIM;
+import static org.stockcutting.io.FieldType.WEIGHT;
 
 import java.util.List;
 import org.stockcutting.job.Goal;
@@ -46,6 +48,7 @@ public final class Fields {
             .with(Fields::forSale)
             .with(Fields::onHand)
             .with(Fields::effort)
+            .with(Fields::terms)
             .build();
 
     private Fields() {}
@@ -70,6 +73,8 @@ public final class Fields {
                         Words.of(Goal.values(), Goal::word),
                         "what is least; cost where anything has a price, else waste")
                 .may("effort", OBJECT, "how hard to search")
+                .may("woods", OBJECT, "what is known about materials, by their name")
+                .may("seasons", OBJECT, "moisture of the wood where the work will stand; 6 and 11 % where absent")
                 .later("zoneMargin", "distance kept from bad zones")
                 .later("breakdown", "first cuts oversize with another saw")
                 .later("machines", "jointer and planer widths and least lengths")
@@ -92,6 +97,7 @@ public final class Fields {
                 .or("thicknessTolerance", LENGTH, "1/16 in", "greatest difference of thickness where nothing is planed")
                 .or("maxPlaning", LENGTH, "1/2 in", "most that is planed off beyond the rough thickness")
                 .may("carLength", LENGTH, "longest stock that may be bought")
+                .may("carLoad", WEIGHT, "what may be loaded at once; a heavier load is told")
                 .in("/shop/kerf")
                 .or("crosscut", LENGTH, "1/8 in", "kerf of cuts across")
                 .or("rip", LENGTH, "1/8 in", "kerf of cuts along")
@@ -228,6 +234,18 @@ public final class Fields {
                 .may("seconds", INTEGER, "wall clock guard")
                 .or("seed", INTEGER, "1", "seed of every random choice")
                 .or("threads", INTEGER, "1", "how many threads may be used");
+    }
+
+    private static FieldTable.Builder terms(FieldTable.Builder t) {
+        return t.in("/woods")
+                .may("*", OBJECT, "one material under its name")
+                .in("/woods/*")
+                .may("like", TEXT, "wood of the table that it counts as; its own name where absent")
+                .may("density", DENSITY, "instead of the table's")
+                .may("movement", AMOUNT, "change of width for one per cent of moisture, as a share of the width")
+                .in("/seasons")
+                .needs("driest", AMOUNT, "per cent of moisture, at least 6")
+                .needs("dampest", AMOUNT, "per cent of moisture, at most 14");
     }
 
     private static FieldTable.Builder trim(FieldTable.Builder t, String pattern) {

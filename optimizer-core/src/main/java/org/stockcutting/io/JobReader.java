@@ -106,7 +106,8 @@ public final class JobReader {
 
     private Job job(DocObject doc, Reading reading, Writing writing) {
         String material = Or.of(doc.text("material"), Or.NAME);
-        ShopRules shop = ShopReader.read(doc.objectOrEmpty("shop"));
+        DocObject shopDoc = doc.objectOrEmpty("shop");
+        ShopRules shop = ShopReader.read(shopDoc);
         DocObject profiles = doc.objectOrEmpty("allowances");
         SortedMap<String, AllowanceProfile> allowances = AllowanceReader.read(profiles);
         List<Part> parts = new PartReader(reading, material).read(doc);
@@ -125,7 +126,8 @@ public final class JobReader {
                 forSale,
                 onHand,
                 goal(doc, reading, forSale),
-                effort(doc, reading));
+                effort(doc, reading),
+                TermsReader.read(doc, shopDoc, reading));
     }
 
     /** Without a goal: money, if anything has a price to add up; else the least waste. */

@@ -36,7 +36,10 @@ public final class JobWriter {
         doc.put("unit", writing.unit().symbol()).put("decimal", String.valueOf(writing.decimal()));
         put(doc, "precision", writing.precision(), lengths);
         doc.put("currency", writing.currency().getCurrencyCode()).put("sets", job.sets());
-        doc.set("shop", shop(job.shop(), lengths));
+        TermsNodes terms = new TermsNodes(job.terms(), writing.decimal());
+        ObjectNode shop = shop(job.shop(), lengths);
+        terms.putShop(shop);
+        doc.set("shop", shop);
         ObjectNode allowances = doc.putObject("allowances");
         job.allowances().forEach((name, profile) -> allowances.set(name, profile(profile, lengths)));
         if (withLists) {
@@ -50,6 +53,7 @@ public final class JobWriter {
         }
         doc.put("goal", job.goal().word());
         doc.set("effort", effort(job.effort()));
+        terms.put(doc);
         return doc;
     }
 

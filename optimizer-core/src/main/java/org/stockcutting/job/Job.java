@@ -20,6 +20,7 @@ import org.stockcutting.stock.StockItem;
  * @param onHand stock that is owned, in the order of the request
  * @param goal what is least
  * @param effort how hard to search
+ * @param terms what is reckoned about load and bill beside the plan
  */
 public record Job(
         String name,
@@ -31,13 +32,29 @@ public record Job(
         List<StockItem.ForSale> forSale,
         List<StockItem.OnHand> onHand,
         Goal goal,
-        Effort effort) {
+        Effort effort,
+        TradeTerms terms) {
 
     public Job {
         allowances = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(allowances));
         parts = List.copyOf(parts);
         forSale = List.copyOf(forSale);
         onHand = List.copyOf(onHand);
+    }
+
+    /** A job with nothing said about load and bill. */
+    public Job(
+            String name,
+            Writing writing,
+            int sets,
+            ShopRules shop,
+            SortedMap<String, AllowanceProfile> allowances,
+            List<Part> parts,
+            List<StockItem.ForSale> forSale,
+            List<StockItem.OnHand> onHand,
+            Goal goal,
+            Effort effort) {
+        this(name, writing, sets, shop, allowances, parts, forSale, onHand, goal, effort, TradeTerms.NONE);
     }
 
     /** How many finished pieces of this line the whole job needs; spares not counted. */
@@ -47,7 +64,7 @@ public record Job(
 
     /** The same job, to be searched harder or less hard. */
     public Job withEffort(Effort other) {
-        return new Job(name, writing, sets, shop, allowances, parts, forSale, onHand, goal, other);
+        return new Job(name, writing, sets, shop, allowances, parts, forSale, onHand, goal, other, terms);
     }
 
     /** The profiles that a job has without defining them, in exact inches. */

@@ -50,7 +50,8 @@ public final class JobOrder {
                 forSale,
                 onHand,
                 original.goal(),
-                original.effort());
+                original.effort(),
+                original.terms());
     }
 
     public static JobOrder of(Job job) {

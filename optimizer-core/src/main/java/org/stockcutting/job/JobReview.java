@@ -63,6 +63,7 @@ public final class JobReview {
         new ShopReview(job, findings).review();
         new PartReview(job, findings).review();
         new StockReview(job, findings).review();
+        new TermsReview(job, findings).review();
         reviewEffort(job.effort(), findings);
         reviewStockIds(job, findings);
         return findings.list();

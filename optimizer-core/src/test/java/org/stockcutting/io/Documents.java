@@ -48,7 +48,7 @@ final class Documents {
     private static void collect(JsonNode node, String pointer, String pattern, Map<String, String> found) {
         if (node.isObject()) {
             node.fields().forEachRemaining(e -> {
-                String step = pattern.equals("/allowances") ? "*" : e.getKey();
+                String step = pattern.equals("/allowances") || pattern.equals("/woods") ? "*" : e.getKey();
                 found.putIfAbsent(pattern + "/" + step, pointer + "/" + e.getKey());
                 collect(e.getValue(), pointer + "/" + e.getKey(), pattern + "/" + step, found);
             });

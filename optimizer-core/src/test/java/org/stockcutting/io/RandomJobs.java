@@ -12,14 +12,19 @@ import org.stockcutting.job.Goal;
 import org.stockcutting.job.Job;
 import org.stockcutting.job.KeepRule;
 import org.stockcutting.job.Kerf;
+import org.stockcutting.job.OwnWood;
 import org.stockcutting.job.SawLimits;
+import org.stockcutting.job.Seasons;
 import org.stockcutting.job.ShopRules;
+import org.stockcutting.job.TradeTerms;
 import org.stockcutting.job.Writing;
 import org.stockcutting.length.Length;
 import org.stockcutting.length.LengthUnit;
+import org.stockcutting.material.Density;
 import org.stockcutting.material.Grain;
 import org.stockcutting.material.NominalCatalog;
 import org.stockcutting.material.NominalSize;
+import org.stockcutting.material.Weight;
 import org.stockcutting.material.WoodClass;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
@@ -75,7 +80,29 @@ final class RandomJobs {
                         random.nextBoolean() ? null : 1 + (long) random.nextInt(1_000_000),
                         random.nextBoolean() ? null : 1 + random.nextInt(60),
                         random.nextLong(),
-                        1 + random.nextInt(4)));
+                        1 + random.nextInt(4)),
+                terms());
+    }
+
+    private TradeTerms terms() {
+        TreeMap<String, OwnWood> woods = new TreeMap<>();
+        if (random.nextBoolean()) {
+            BigDecimal number = BigDecimal.valueOf(1 + random.nextInt(1_000), random.nextInt(3))
+                    .stripTrailingZeros();
+            Density density = new Density(number.setScale(Math.max(0, number.scale())));
+            woods.put(
+                    name(1),
+                    new OwnWood(
+                            random.nextBoolean() ? null : "Douglas fir",
+                            random.nextBoolean() ? null : density,
+                            random.nextBoolean() ? null : new BigDecimal("0.00281")));
+        }
+        Weight load = random.nextBoolean()
+                ? null
+                : Weight.pounds(BigDecimal.valueOf(1 + random.nextInt(1_000), random.nextInt(3)));
+        Seasons seasons =
+                random.nextBoolean() ? Seasons.HEATED_ROOM : new Seasons(new BigDecimal("8.5"), new BigDecimal("12"));
+        return new TradeTerms(load, woods, seasons);
     }
 
     /** Up to so many inches, in sixty-fourths, hundredths of a millimetre or nanometres. */

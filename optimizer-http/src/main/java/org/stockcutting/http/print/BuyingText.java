@@ -43,6 +43,7 @@ public final class BuyingText {
             }
             page.line("Buying list").table(RIGHT, clipped);
         }
+        new TradeText(job, amounts, lengths).load(plan, page);
         rack(plan, page);
     }
 

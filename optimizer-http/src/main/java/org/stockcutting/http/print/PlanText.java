@@ -39,6 +39,7 @@ public final class PlanText {
         new SequenceText(job, lengths)
                 .print(plan.derived().cutSequence(), plan.derived().setUps(), page);
         leftovers(plan, page);
+        new TradeText(job, amounts, lengths).movement(plan, page);
         cautions(plan, page);
         if (!plan.layouts().isEmpty()) {
             wood(plan, page);

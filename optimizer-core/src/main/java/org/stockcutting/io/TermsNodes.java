@@ -1,0 +1,44 @@
+package org.stockcutting.io;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.stockcutting.job.Seasons;
+import org.stockcutting.job.TradeTerms;
+
+/** What is reckoned about load and bill, as it stands in documents; nothing where nothing was said. */
+final class TermsNodes {
+
+    private final TradeTerms terms;
+    private final char decimal;
+
+    TermsNodes(TradeTerms terms, char decimal) {
+        this.terms = terms;
+        this.decimal = decimal;
+    }
+
+    void putShop(ObjectNode shop) {
+        if (terms.carLoad() != null) {
+            shop.put("carLoad", Weights.text(terms.carLoad(), decimal));
+        }
+    }
+
+    void put(ObjectNode doc) {
+        if (!terms.woods().isEmpty()) {
+            ObjectNode woods = doc.putObject("woods");
+            terms.woods().forEach((name, wood) -> {
+                ObjectNode node = woods.putObject(name);
+                PlanWriter.putText(node, "like", wood.like());
+                if (wood.density() != null) {
+                    node.put("density", Weights.text(wood.density(), decimal));
+                }
+                if (wood.movement() != null) {
+                    node.put("movement", Amounts.text(wood.movement(), decimal));
+                }
+            });
+        }
+        if (!terms.seasons().equals(Seasons.HEATED_ROOM)) {
+            doc.putObject("seasons")
+                    .put("driest", Amounts.text(terms.seasons().driest(), decimal))
+                    .put("dampest", Amounts.text(terms.seasons().dampest(), decimal));
+        }
+    }
+}
