@@ -73,7 +73,7 @@ final class Valuation {
         return BigInteger.ZERO;
     }
 
-    /** Finished volume of what was asked for and placed; spares are filled from waste and count as such. */
+    /** Finished volume, edging apart, of what was asked for and placed; spares are filled from waste and count as such. */
     private Volume placedVolume(List<Layout> layouts) {
         Map<String, Integer> rough = new HashMap<>();
         Volume volume = Volume.ZERO;
@@ -96,8 +96,8 @@ final class Valuation {
     }
 
     private static Volume finished(Part part, Layout layout) {
-        if (part.section() instanceof Section.Measured measured) {
-            return Volume.of(part.length(), measured.width(), measured.thickness());
+        if (part.coreSection() instanceof Section.Measured measured) {
+            return Volume.of(part.coreLength(), measured.width(), measured.thickness());
         }
         Length width = layout.width();
         return Volume.of(part.length(), width, layout.thickness());

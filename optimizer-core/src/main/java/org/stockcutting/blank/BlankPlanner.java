@@ -1,5 +1,6 @@
 package org.stockcutting.blank;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -14,11 +15,12 @@ import org.stockcutting.part.Section;
 
 /**
  * Finished part to blank to rough piece, by the job's allowance profiles. Milling adds to all three sizes; a part of a trade size is
- * taken as it comes, so milling adds to its length alone. Panels and laminations first become a blank, then staves and plies.
+ * taken as it comes, so milling adds to its length alone. Edging comes off the finished size before anything is added. Panels and laminations first become a blank, then staves and plies.
  */
 public final class BlankPlanner {
 
     static final String FINISHED = "finished";
+    static final String CORE = "core";
     static final String BLANK = "blank";
     static final String ROUGH = "rough";
 
@@ -51,30 +53,27 @@ public final class BlankPlanner {
     }
 
     private static RoughPiece whole(Part part, @Nullable AllowanceProfile profile) {
-        Length length = profile == null ? part.length() : part.length().plus(profile.length());
+        Length length = profile == null ? part.coreLength() : part.coreLength().plus(profile.length());
         RoughSection section;
-        Stage finished;
         Stage rough;
-        if (part.section() instanceof Section.Measured measured) {
+        if (part.coreSection() instanceof Section.Measured measured) {
             Length width = profile == null ? measured.width() : measured.width().plus(profile.width());
             Length thickness = profile == null
                     ? measured.thickness()
                     : measured.thickness().plus(profile.thickness());
             section = new RoughSection.Sized(width, thickness, thickness.isMoreThan(measured.thickness()));
-            finished = new Stage(FINISHED, part.length(), measured.width(), measured.thickness());
             rough = new Stage(ROUGH, length, width, thickness);
         } else {
             section = new RoughSection.AsItComes(((Section.Nominal) part.section()).name());
-            finished = new Stage(FINISHED, part.length(), null, null);
             rough = new Stage(ROUGH, length, null, null);
         }
-        return new RoughPiece(part, Kind.WHOLE, 1, length, section, null, List.of(finished, rough));
+        return new RoughPiece(part, Kind.WHOLE, 1, length, section, null, trail(part, rough));
     }
 
     private static RoughPiece stave(Job job, Part part, Making.GlueUp glueUp) {
         AllowanceProfile profile = profile(job, part, AllowanceProfile.GLUE_UP);
         Section.Measured finished = measured(part);
-        Length length = part.length().plus(profile.length());
+        Length length = part.coreLength().plus(profile.length());
         Length panelWidth = finished.width().plus(profile.width());
         Length panelThickness = finished.thickness().plus(profile.thickness());
         StaveWidths staves =
@@ -89,8 +88,8 @@ public final class BlankPlanner {
                 length,
                 new RoughSection.Sized(width, thickness, planed),
                 staves.jointed(),
-                List.of(
-                        new Stage(FINISHED, part.length(), finished.width(), finished.thickness()),
+                trail(
+                        part,
                         new Stage(BLANK, length, panelWidth, panelThickness),
                         new Stage(ROUGH, length, width, thickness)));
     }
@@ -98,7 +97,7 @@ public final class BlankPlanner {
     private static RoughPiece ply(Job job, Part part, Making.Lamination lamination) {
         AllowanceProfile profile = profile(job, part, AllowanceProfile.LAMINATION);
         Section.Measured finished = measured(part);
-        Length length = part.length().plus(profile.length());
+        Length length = part.coreLength().plus(profile.length());
         Length width = finished.width().plus(profile.width());
         Length thickness = StaveWidths.ceilingShare(finished.thickness(), lamination.plies())
                 .plus(profile.perPly());
@@ -109,14 +108,31 @@ public final class BlankPlanner {
                 length,
                 new RoughSection.Sized(width, thickness, profile.perPly().isPositive()),
                 null,
-                List.of(
-                        new Stage(FINISHED, part.length(), finished.width(), finished.thickness()),
+                trail(
+                        part,
                         new Stage(BLANK, length, width, finished.thickness()),
                         new Stage(ROUGH, length, width, thickness)));
     }
 
+    private static List<Stage> trail(Part part, Stage... worked) {
+        List<Stage> trail = new ArrayList<>();
+        trail.add(stage(FINISHED, part.length(), part.section()));
+        if (!part.edging().isNone()) {
+            trail.add(stage(CORE, part.coreLength(), part.coreSection()));
+        }
+        trail.addAll(List.of(worked));
+        return trail;
+    }
+
+    private static Stage stage(String name, Length length, Section section) {
+        return section instanceof Section.Measured measured
+                ? new Stage(name, length, measured.width(), measured.thickness())
+                : new Stage(name, length, null, null);
+    }
+
+    /** What the wood itself must come to, edging apart. */
     private static Section.Measured measured(Part part) {
-        if (part.section() instanceof Section.Measured measured) {
+        if (part.coreSection() instanceof Section.Measured measured) {
             return measured;
         }
         throw new IllegalArgumentException("part " + part.id()

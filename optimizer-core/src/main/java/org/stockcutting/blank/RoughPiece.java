@@ -39,7 +39,7 @@ public record RoughPiece(
     /**
      * One size on the way from finished to rough.
      *
-     * @param name {@code finished}, {@code blank} (glued-up panel or lamination) or {@code rough}
+     * @param name {@code finished}, {@code core} (without edging), {@code blank} (glued-up panel or lamination) or {@code rough}
      * @param length length at that stage
      * @param width width, or null where the board is taken as it comes
      * @param thickness thickness, or null where the board is taken as it comes

@@ -45,11 +45,11 @@ record Facts(Job job, SortedMap<String, Board> boards, SortedMap<String, Rough> 
         return job.shop().kerf().rip().nanometres();
     }
 
-    /** Volume of one finished part; where the board is taken as it comes its whole section is the part's. */
+    /** Volume of one finished part, the strips of its edging not counted; where the board is taken as it comes its whole section is the part's. */
     static BigInteger finished(Part part, Board board) {
-        BigInteger length = big(part.length().nanometres());
+        BigInteger length = big(part.length().nanometres() - Rough.onEnds(part));
         if (part.section() instanceof Section.Measured measured) {
-            return length.multiply(big(measured.width().nanometres()))
+            return length.multiply(big(measured.width().nanometres() - Rough.onEdges(part)))
                     .multiply(big(measured.thickness().nanometres()));
         }
         return length.multiply(big(board.raw().width())).multiply(big(board.thickness()));

@@ -47,7 +47,7 @@ record Rough(
             return measured(
                     part,
                     job,
-                    measured.width().nanometres(),
+                    measured.width().nanometres() - onEdges(part),
                     measured.thickness().nanometres());
         }
         String nominal = ((Section.Nominal) part.section()).name();
@@ -58,7 +58,7 @@ record Rough(
     }
 
     private static Rough measured(Part part, Job job, long width, long thickness) {
-        long length = nm(part.length());
+        long length = nm(part.length()) - onEnds(part);
         Making making = part.making();
         if (making instanceof Making.Milled milled) {
             AllowanceProfile add = profile(job, milled.profile());
@@ -105,6 +105,20 @@ record Rough(
 
     private static Rough whole(Part part, long length, long width, long thickness, boolean planed) {
         return new Rough(part, Kind.WHOLE, 1, length, null, width, width, thickness, planed, 0, 0);
+    }
+
+    /** What bands on the two ends take off the length. */
+    static long onEnds(Part part) {
+        return bands(part.edging().start(), part.edging().end());
+    }
+
+    /** What bands on the two edges take off the width. */
+    static long onEdges(Part part) {
+        return bands(part.edging().edge(), part.edging().farEdge());
+    }
+
+    private static long bands(@Nullable Length one, @Nullable Length other) {
+        return (one == null ? 0 : nm(one)) + (other == null ? 0 : nm(other));
     }
 
     static AllowanceProfile profile(Job job, String name) {

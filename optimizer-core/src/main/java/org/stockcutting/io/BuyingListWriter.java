@@ -9,6 +9,8 @@ import java.util.stream.Collectors;
 import org.stockcutting.job.Job;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.Layout;
+import org.stockcutting.report.BandLine;
+import org.stockcutting.report.Reckoning;
 import org.stockcutting.report.TradeSums;
 import org.stockcutting.stock.StockItem;
 
@@ -32,14 +34,15 @@ public final class BuyingListWriter {
                 .put("status", plan.header().status().word())
                 .put("currency", job.writing().currency().getCurrencyCode());
         doc.set("buyingList", DerivedNodes.buyingList(plan.derived().buyingList()));
-        if (plan.cost() != null) {
-            doc.put("total", plan.cost().amount().toPlainString());
+        Reckoning bill = Reckoning.of(job, plan);
+        if (bill != null) {
+            TradeNodes.putBill(doc, bill);
         }
         ArrayNode used = doc.putArray("fromOnHand");
         usedFromOnHand(job, plan)
                 .forEach((stock, quantity) ->
                         used.addObject().put("stock", stock).put("quantity", quantity));
-        TradeNodes.put(doc, job, TradeSums.of(job, plan));
+        TradeNodes.put(doc, job, TradeSums.of(job, plan), BandLine.of(job, plan));
         doc.set("warnings", DerivedNodes.warnings(plan.derived().warnings()));
         return JsonOutput.pretty(doc);
     }

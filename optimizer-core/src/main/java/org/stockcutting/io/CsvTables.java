@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.stockcutting.job.Job;
 import org.stockcutting.length.Length;
 import org.stockcutting.length.LengthWriter;
+import org.stockcutting.part.Edging;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
@@ -54,7 +55,21 @@ public final class CsvTables {
                 .plain("make.staves.from", p -> glueUp(p, g -> g.from().word()))
                 .text("group", Part::group)
                 .text("note", Part::note)
+                .plain("edging.start", p -> band(p, Edging::start, lengths))
+                .plain("edging.end", p -> band(p, Edging::end, lengths))
+                .plain("edging.edge", p -> band(p, Edging::edge, lengths))
+                .plain("edging.farEdge", p -> band(p, Edging::farEdge, lengths))
+                .plain(
+                        "edging.over",
+                        p -> p.edging().isNone()
+                                ? null
+                                : lengths.exact(p.edging().over()))
                 .write(job.parts());
+    }
+
+    private static @Nullable String band(Part part, Function<Edging, @Nullable Length> side, LengthWriter lengths) {
+        Length thickness = side.apply(part.edging());
+        return thickness == null ? null : lengths.exact(thickness);
     }
 
     /** Everything for sale, then everything on hand, told apart by the column {@code onHand}. */

@@ -127,7 +127,7 @@ public final class JobReader {
                 onHand,
                 goal(doc, reading, forSale),
                 effort(doc, reading),
-                TermsReader.read(doc, shopDoc, reading));
+                TermsReader.read(doc, shopDoc, reading, writing.currency()));
     }
 
     /** Without a goal: money, if anything has a price to add up; else the least waste. */

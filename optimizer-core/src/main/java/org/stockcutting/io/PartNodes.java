@@ -32,6 +32,14 @@ final class PartNodes {
         if (part.note() != null) {
             node.put("note", part.note());
         }
+        if (!part.edging().isNone()) {
+            ObjectNode edging = node.putObject("edging");
+            JobWriter.put(edging, "start", part.edging().start(), lengths);
+            JobWriter.put(edging, "end", part.edging().end(), lengths);
+            JobWriter.put(edging, "edge", part.edging().edge(), lengths);
+            JobWriter.put(edging, "farEdge", part.edging().farEdge(), lengths);
+            JobWriter.put(edging, "over", part.edging().over(), lengths);
+        }
         return node;
     }
 

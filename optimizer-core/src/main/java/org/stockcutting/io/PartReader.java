@@ -100,7 +100,8 @@ final class PartReader {
                 Or.of(line.integer("spares"), 0),
                 making(line),
                 group(line),
-                line.text("note"));
+                line.text("note"),
+                EdgingReader.read(line));
     }
 
     private Section section(DocObject line) {

@@ -1,8 +1,10 @@
 package org.stockcutting.io;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.stockcutting.job.Delivery;
 import org.stockcutting.job.Seasons;
 import org.stockcutting.job.TradeTerms;
+import org.stockcutting.job.YardCuts;
 
 /** What is reckoned about load and bill, as it stands in documents; nothing where nothing was said. */
 final class TermsNodes {
@@ -21,6 +23,27 @@ final class TermsNodes {
         }
     }
 
+    private void putMoney(ObjectNode doc) {
+        if (terms.taxPercent() != null) {
+            doc.putObject("tax").put("percent", Amounts.text(terms.taxPercent(), decimal));
+        }
+        Delivery delivery = terms.delivery();
+        if (delivery != null) {
+            ObjectNode node = doc.putObject("delivery")
+                    .put("price", Amounts.text(delivery.price().amount(), decimal));
+            if (delivery.freeFrom() != null) {
+                node.put("freeFrom", Amounts.text(delivery.freeFrom().amount(), decimal));
+            }
+        }
+        YardCuts cuts = terms.yardCuts();
+        if (cuts != null) {
+            doc.putObject("yardCuts")
+                    .put("form", cuts.form().word())
+                    .put("price", Amounts.text(cuts.price().amount(), decimal))
+                    .put("free", cuts.free());
+        }
+    }
+
     void put(ObjectNode doc) {
         if (!terms.woods().isEmpty()) {
             ObjectNode woods = doc.putObject("woods");
@@ -35,6 +58,7 @@ final class TermsNodes {
                 }
             });
         }
+        putMoney(doc);
         if (!terms.seasons().equals(Seasons.HEATED_ROOM)) {
             doc.putObject("seasons")
                     .put("driest", Amounts.text(terms.seasons().driest(), decimal))

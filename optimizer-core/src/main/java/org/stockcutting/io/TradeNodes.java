@@ -2,11 +2,15 @@ package org.stockcutting.io;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.job.Job;
 import org.stockcutting.length.LengthWriter;
 import org.stockcutting.material.Weight;
+import org.stockcutting.report.BandLine;
+import org.stockcutting.report.Reckoning;
 import org.stockcutting.report.TradeSums;
+import org.stockcutting.stock.Money;
 
 /** Load, movement and notes as they stand in a buying list. Weights are rounded half up to a tenth; lengths are exact. */
 final class TradeNodes {
@@ -15,7 +19,7 @@ final class TradeNodes {
 
     private TradeNodes() {}
 
-    static void put(ObjectNode doc, Job job, TradeSums sums) {
+    static void put(ObjectNode doc, Job job, TradeSums sums, List<BandLine> bands) {
         LengthWriter lengths =
                 new LengthWriter(job.writing().unit(), job.writing().decimal());
         ObjectNode load = doc.putObject("load");
@@ -37,7 +41,35 @@ final class TradeNodes {
                     .put("toMoisture", job.terms().seasons().dampest().toPlainString())
                     .put("reckonedAs", movement.reckonedAs());
         }
+        ArrayNode edging = doc.putArray("edging");
+        for (BandLine line : bands) {
+            ObjectNode node = edging.addObject().put("material", line.material());
+            JobWriter.put(node, "thickness", line.thickness(), lengths);
+            JobWriter.put(node, "partThickness", line.partThickness(), lengths);
+            node.put("strips", line.strips());
+            JobWriter.put(node, "length", line.length(), lengths);
+            JobWriter.put(node, "longest", line.longest(), lengths);
+        }
         doc.set("notes", DerivedNodes.warnings(sums.notes()));
+    }
+
+    /** The bill: the sum of the material first, what is paid last. */
+    static void putBill(ObjectNode doc, Reckoning bill) {
+        doc.put("material", text(bill.material()));
+        if (bill.yardCuts() != null) {
+            doc.putObject("yardCuts").put("cuts", bill.cuts()).put("total", text(bill.yardCuts()));
+        }
+        if (bill.delivery() != null) {
+            doc.put("delivery", text(bill.delivery()));
+        }
+        if (bill.tax() != null) {
+            doc.put("tax", text(bill.tax()));
+        }
+        doc.put("total", text(bill.total()));
+    }
+
+    private static String text(Money money) {
+        return money.amount().toPlainString();
     }
 
     private static void weight(ObjectNode node, @Nullable Weight weight) {

@@ -58,6 +58,7 @@ final class PartReview {
             String at = "/parts/" + i;
             names(at, part);
             sizes(at, part);
+            new EdgingReview(findings).review(at, part);
             making(at, part);
             group(at, i, part);
             pieces = Math.min(Long.MAX_VALUE / 2, pieces + pieces(part));
@@ -202,7 +203,10 @@ final class PartReview {
     private void reaches(String at, Part part, Making.GlueUp glueUp) {
         AllowanceProfile profile = job.allowances().get(AllowanceProfile.GLUE_UP);
         Integer count = glueUp.count();
-        if (count == null || count < 1 || profile == null || !(part.section() instanceof Section.Measured section)) {
+        if (count == null
+                || count < 1
+                || profile == null
+                || !(part.coreSection() instanceof Section.Measured section)) {
             return;
         }
         Length panel = section.width().plus(profile.width());
@@ -293,7 +297,7 @@ final class PartReview {
                 return Math.max(1, glueUp.count());
             }
             AllowanceProfile profile = job.allowances().get(AllowanceProfile.GLUE_UP);
-            if (profile != null && part.section() instanceof Section.Measured section) {
+            if (profile != null && part.coreSection() instanceof Section.Measured section) {
                 return Math.max(1, stavesFor(section.width().plus(profile.width()), glueUp.maxStave()));
             }
         }

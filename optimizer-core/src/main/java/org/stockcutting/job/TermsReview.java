@@ -16,6 +16,9 @@ final class TermsReview {
     /** The greatest coefficient of the handbook is under a two-hundredth. */
     private static final BigDecimal MOST_MOVEMENT = new BigDecimal("0.02");
 
+    private static final BigDecimal MOST_TAX = new BigDecimal("100");
+    private static final BigDecimal MOST_MONEY = new BigDecimal("1000000000");
+
     private final TradeTerms terms;
     private final Findings findings;
 
@@ -26,10 +29,59 @@ final class TermsReview {
 
     void review() {
         if (terms.carLoad() != null) {
-            within("/shop/carLoad", terms.carLoad().kilograms(), MOST_LOAD, "kg");
+            within("/shop/carLoad", terms.carLoad().kilograms(), MOST_LOAD);
         }
         terms.woods().forEach(this::wood);
         seasons();
+        money();
+    }
+
+    private void money() {
+        if (terms.taxPercent() != null) {
+            notNegative("/tax/percent", terms.taxPercent(), MOST_TAX);
+        }
+        Delivery delivery = terms.delivery();
+        if (delivery != null) {
+            notNegative("/delivery/price", delivery.price().amount(), MOST_MONEY);
+            if (delivery.freeFrom() != null) {
+                notNegative("/delivery/freeFrom", delivery.freeFrom().amount(), MOST_MONEY);
+            }
+        }
+        YardCuts cuts = terms.yardCuts();
+        if (cuts != null) {
+            notNegative("/yardCuts/price", cuts.price().amount(), MOST_MONEY);
+            findings.within(
+                    "/yardCuts/free",
+                    cuts.free(),
+                    0,
+                    JobReview.MOST_PIECES,
+                    got -> "The yard makes " + got + " cuts for nothing; give 0 or more.");
+        }
+    }
+
+    private void notNegative(String at, BigDecimal number, BigDecimal most) {
+        if (number.signum() < 0) {
+            findings.add(
+                    at,
+                    FaultCode.NEGATIVE,
+                    number.toPlainString(),
+                    "0 or more",
+                    "This is " + number.toPlainString() + "; it must be 0 or more.");
+        } else {
+            notMore(at, number, most);
+        }
+    }
+
+    private void notMore(String at, BigDecimal number, BigDecimal most) {
+        if (number.compareTo(most) > 0) {
+            findings.add(
+                    at,
+                    FaultCode.OUT_OF_RANGE,
+                    number.toPlainString(),
+                    "at most " + most.toPlainString(),
+                    "This is " + number.toPlainString() + "; more than " + most.toPlainString()
+                            + " is taken for a slip of the pen.");
+        }
     }
 
     private void wood(String name, OwnWood wood) {
@@ -45,14 +97,14 @@ final class TermsReview {
                             + "\"; name another, or give density and movement instead.");
         }
         if (wood.density() != null) {
-            within(at + "/density", wood.density().kilogramsPerCubicMetre(), MOST_DENSITY, "kg/m3");
+            within(at + "/density", wood.density().kilogramsPerCubicMetre(), MOST_DENSITY);
         }
         if (wood.movement() != null) {
-            within(at + "/movement", wood.movement(), MOST_MOVEMENT, "of the width for each per cent of moisture");
+            within(at + "/movement", wood.movement(), MOST_MOVEMENT);
         }
     }
 
-    private void within(String at, @Nullable BigDecimal number, BigDecimal most, String unit) {
+    private void within(String at, @Nullable BigDecimal number, BigDecimal most) {
         if (number == null) {
             return;
         }
@@ -63,14 +115,8 @@ final class TermsReview {
                     number.toPlainString(),
                     "more than 0",
                     "This is " + number.toPlainString() + "; it must be more than 0.");
-        } else if (number.compareTo(most) > 0) {
-            findings.add(
-                    at,
-                    FaultCode.OUT_OF_RANGE,
-                    number.toPlainString(),
-                    "at most " + most.toPlainString(),
-                    "This is " + number.toPlainString() + " " + unit + "; more than " + most.toPlainString()
-                            + " is taken for a slip of the pen.");
+        } else {
+            notMore(at, number, most);
         }
     }
 

@@ -1,6 +1,7 @@
 package org.stockcutting.material;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import org.stockcutting.length.Volume;
 
 /**
@@ -21,7 +22,7 @@ public record Density(BigDecimal kilogramsPerCubicMetre) {
      * scale.
      */
     public static Density poundsPerCubicFoot(BigDecimal pounds) {
-        return new Density(pounds.multiply(POUND).divide(CUBIC_FOOT, 6, java.math.RoundingMode.HALF_UP));
+        return new Density(pounds.multiply(POUND).divide(CUBIC_FOOT, 6, RoundingMode.HALF_UP));
     }
 
     /** What this volume weighs, exactly. */

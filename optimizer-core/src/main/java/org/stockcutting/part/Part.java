@@ -19,6 +19,7 @@ import org.stockcutting.material.WoodClass;
  * @param making how it is made
  * @param group name of the same-board group, or null
  * @param note free text, printed only
+ * @param edging strips glued to its sides
  */
 public record Part(
         String id,
@@ -31,4 +32,34 @@ public record Part(
         int spares,
         Making making,
         @Nullable String group,
-        @Nullable String note) {}
+        @Nullable String note,
+        Edging edging) {
+
+    /** A part with bare sides. */
+    public Part(
+            String id,
+            int quantity,
+            Length length,
+            Section section,
+            String material,
+            @Nullable Grain grain,
+            WoodClass woodClass,
+            int spares,
+            Making making,
+            @Nullable String group,
+            @Nullable String note) {
+        this(id, quantity, length, section, material, grain, woodClass, spares, making, group, note, Edging.NONE);
+    }
+
+    /** Finished length without its edging. */
+    public Length coreLength() {
+        return length.minus(edging.fromLength());
+    }
+
+    /** Finished section without its edging. */
+    public Section coreSection() {
+        return section instanceof Section.Measured measured
+                ? new Section.Measured(measured.width().minus(edging.fromWidth()), measured.thickness())
+                : section;
+    }
+}

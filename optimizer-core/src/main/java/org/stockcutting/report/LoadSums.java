@@ -1,5 +1,6 @@
 package org.stockcutting.report;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
@@ -87,7 +88,7 @@ final class LoadSums {
             return;
         }
         int trips = total.kilograms()
-                .divide(car.kilograms(), 0, java.math.RoundingMode.CEILING)
+                .divide(car.kilograms(), 0, RoundingMode.CEILING)
                 .intValueExact();
         notes.add(new Warning(
                 HEAVY_LOAD,

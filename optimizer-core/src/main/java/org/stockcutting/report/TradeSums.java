@@ -3,6 +3,7 @@ package org.stockcutting.report;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.job.Job;
 import org.stockcutting.length.Length;
@@ -62,7 +63,7 @@ public record TradeSums(
      * @param plan a plan of this job
      */
     public static TradeSums of(Job job, CuttingPlan plan) {
-        SortedMap<String, Integer> bought = new java.util.TreeMap<>();
+        SortedMap<String, Integer> bought = new TreeMap<>();
         plan.derived().buyingList().forEach(line -> bought.merge(line.stock(), line.quantity(), Math::addExact));
         Lookup lookup = new Lookup(job);
         LoadSums load = new LoadSums(lookup, bought);

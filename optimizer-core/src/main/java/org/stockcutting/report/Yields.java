@@ -76,8 +76,8 @@ final class Yields {
 
     private void addFinished(String id, long pieces) {
         RoughPiece piece = lookup.rough(id);
-        Section.Measured section = (Section.Measured) piece.part().section();
-        Volume one = Volume.of(piece.part().length(), section.width(), section.thickness());
+        Section.Measured section = (Section.Measured) piece.part().coreSection();
+        Volume one = Volume.of(piece.part().coreLength(), section.width(), section.thickness());
         BigInteger all = one.times(pieces).cubicNanometres();
         parts = parts.add(all.divide(BigInteger.valueOf(piece.perPart())));
     }

@@ -22,10 +22,10 @@ final class PieceWeight {
                 .max(BigInteger.ONE);
     }
 
-    /** Finished volume of a part; one taken as it comes counts at the catalog's size. */
+    /** Finished volume of a part without its edging; one taken as it comes counts at the catalog's size. */
     static Volume finished(Part part) {
-        if (part.section() instanceof Section.Measured measured) {
-            return Volume.of(part.length(), measured.width(), measured.thickness());
+        if (part.coreSection() instanceof Section.Measured measured) {
+            return Volume.of(part.coreLength(), measured.width(), measured.thickness());
         }
         String name = ((Section.Nominal) part.section()).name();
         NominalSize size = NominalCatalog.standard()

@@ -8,29 +8,40 @@ import java.nio.charset.StandardCharsets;
 import java.util.Currency;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.stockcutting.job.AllowanceProfile;
+import org.stockcutting.job.Delivery;
 import org.stockcutting.job.Effort;
 import org.stockcutting.job.Fault;
 import org.stockcutting.job.Goal;
 import org.stockcutting.job.Job;
 import org.stockcutting.job.KeepRule;
 import org.stockcutting.job.Kerf;
+import org.stockcutting.job.OwnWood;
 import org.stockcutting.job.SawLimits;
+import org.stockcutting.job.Seasons;
+import org.stockcutting.job.TradeTerms;
 import org.stockcutting.job.Writing;
+import org.stockcutting.job.YardCuts;
 import org.stockcutting.length.Length;
 import org.stockcutting.length.LengthUnit;
+import org.stockcutting.material.Density;
 import org.stockcutting.material.Grain;
 import org.stockcutting.material.NominalCatalog;
+import org.stockcutting.material.Weight;
 import org.stockcutting.material.WoodClass;
+import org.stockcutting.part.Edging;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
 import org.stockcutting.stock.Form;
+import org.stockcutting.stock.Money;
 import org.stockcutting.stock.Price;
 import org.stockcutting.stock.PriceUnit;
 import org.stockcutting.stock.StockItem;
@@ -116,7 +127,8 @@ class JobReaderTest {
                                 0,
                                 new Making.Lamination(5),
                                 null,
-                                null),
+                                null,
+                                new Edging(in("0.125"), in("0.09375"), in("0.0625"), Length.ZERO, in("1.5"))),
                         new Part(
                                 "cleat",
                                 1,
@@ -156,6 +168,19 @@ class JobReaderTest {
                         2,
                         List.of(new Zone(
                                 in("20"), in("22.5"), in("1"), in("3"), Zone.Severity.BLEMISH, Zone.Face.UP, true))));
+        assertThat(job.terms())
+                .isEqualTo(new TradeTerms(
+                        Weight.pounds(new BigDecimal("400")),
+                        new TreeMap<>(Map.of(
+                                "ash",
+                                new OwnWood(
+                                        "ash, black",
+                                        Density.poundsPerCubicFoot(new BigDecimal("40")),
+                                        new BigDecimal("0.0026")))),
+                        new Seasons(new BigDecimal("7"), new BigDecimal("10.5")),
+                        new BigDecimal("8.25"),
+                        new Delivery(Money.ofMinor(4_500, cad), Money.ofMinor(30_000, cad)),
+                        new YardCuts(Form.SHEET, Money.ofMinor(150, cad), 2)));
         assertThat(job.goal()).isEqualTo(Goal.WASTE);
         assertThat(job.effort()).isEqualTo(new Effort(500_000L, 15, 42, 2));
     }

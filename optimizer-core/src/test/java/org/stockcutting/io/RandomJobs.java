@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.TreeMap;
 import org.stockcutting.job.AllowanceProfile;
+import org.stockcutting.job.Delivery;
 import org.stockcutting.job.Effort;
 import org.stockcutting.job.Goal;
 import org.stockcutting.job.Job;
@@ -18,6 +19,7 @@ import org.stockcutting.job.Seasons;
 import org.stockcutting.job.ShopRules;
 import org.stockcutting.job.TradeTerms;
 import org.stockcutting.job.Writing;
+import org.stockcutting.job.YardCuts;
 import org.stockcutting.length.Length;
 import org.stockcutting.length.LengthUnit;
 import org.stockcutting.material.Density;
@@ -26,10 +28,12 @@ import org.stockcutting.material.NominalCatalog;
 import org.stockcutting.material.NominalSize;
 import org.stockcutting.material.Weight;
 import org.stockcutting.material.WoodClass;
+import org.stockcutting.part.Edging;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
 import org.stockcutting.stock.Form;
+import org.stockcutting.stock.Money;
 import org.stockcutting.stock.Price;
 import org.stockcutting.stock.PriceUnit;
 import org.stockcutting.stock.StockItem;
@@ -81,10 +85,10 @@ final class RandomJobs {
                         random.nextBoolean() ? null : 1 + random.nextInt(60),
                         random.nextLong(),
                         1 + random.nextInt(4)),
-                terms());
+                terms(currency));
     }
 
-    private TradeTerms terms() {
+    private TradeTerms terms(Currency currency) {
         TreeMap<String, OwnWood> woods = new TreeMap<>();
         if (random.nextBoolean()) {
             BigDecimal number = BigDecimal.valueOf(1 + random.nextInt(1_000), random.nextInt(3))
@@ -102,7 +106,19 @@ final class RandomJobs {
                 : Weight.pounds(BigDecimal.valueOf(1 + random.nextInt(1_000), random.nextInt(3)));
         Seasons seasons =
                 random.nextBoolean() ? Seasons.HEATED_ROOM : new Seasons(new BigDecimal("8.5"), new BigDecimal("12"));
-        return new TradeTerms(load, woods, seasons);
+        return new TradeTerms(
+                load,
+                woods,
+                seasons,
+                random.nextBoolean() ? null : new BigDecimal("7.125"),
+                random.nextBoolean()
+                        ? null
+                        : new Delivery(money(currency), random.nextBoolean() ? null : money(currency)),
+                random.nextBoolean() ? null : new YardCuts(Form.BOARD, money(currency), random.nextInt(3)));
+    }
+
+    private Money money(Currency currency) {
+        return Money.ofMinor(random.nextInt(10_000), currency);
     }
 
     /** Up to so many inches, in sixty-fourths, hundredths of a millimetre or nanometres. */
@@ -169,7 +185,16 @@ final class RandomJobs {
                 random.nextInt(3),
                 making,
                 random.nextBoolean() ? null : "group " + random.nextInt(2),
-                random.nextBoolean() ? null : name(0));
+                random.nextBoolean() ? null : name(0),
+                edging(section));
+    }
+
+    private Edging edging(Section section) {
+        if (!(section instanceof Section.Measured measured) || random.nextBoolean()) {
+            return Edging.NONE;
+        }
+        Length band = Length.ofNanometres(measured.width().nanometres() / 3);
+        return new Edging(null, random.nextBoolean() ? null : Length.ZERO, band, band, size(2));
     }
 
     private StockItem.ForSale forSale(int i, Currency currency) {

@@ -38,7 +38,7 @@ class TradeSumsTest {
     }
 
     private static TradeTerms terms(Weight car, Map<String, OwnWood> woods) {
-        return new TradeTerms(car, new TreeMap<>(woods), Seasons.HEATED_ROOM);
+        return new TradeTerms(car, new TreeMap<>(woods), Seasons.HEATED_ROOM, null, null, null);
     }
 
     private static TradeSums sums(Job job) {

@@ -43,7 +43,10 @@ public final class BuyingText {
             }
             page.line("Buying list").table(RIGHT, clipped);
         }
-        new TradeText(job, amounts, lengths).load(plan, page);
+        TradeText trade = new TradeText(job, amounts, lengths);
+        trade.bill(plan, page);
+        trade.edging(plan, page);
+        trade.load(plan, page);
         rack(plan, page);
     }
 

@@ -1,5 +1,6 @@
 package org.stockcutting.http.print;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.stockcutting.draw.PrintedLengths;
@@ -10,6 +11,8 @@ import org.stockcutting.length.LengthWriter;
 import org.stockcutting.material.Weight;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.Warning;
+import org.stockcutting.report.BandLine;
+import org.stockcutting.report.Reckoning;
 import org.stockcutting.report.TradeSums;
 
 /** The load, and how much wide parts move. */
@@ -47,6 +50,41 @@ final class TradeText {
                 "  ");
         for (Warning note : sums.notes()) {
             page.wrapped("  " + note.text(), "    ");
+        }
+    }
+
+    /** What is paid beside the material, if anything is. */
+    void bill(CuttingPlan plan, TextPage page) {
+        Reckoning bill = Reckoning.of(job, plan);
+        if (bill == null || !bill.hasExtras()) {
+            return;
+        }
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("material", amounts.money(bill.material())));
+        if (bill.yardCuts() != null) {
+            rows.add(List.of(PlanText.counted(bill.cuts(), "cut") + " by the yard", amounts.money(bill.yardCuts())));
+        }
+        if (bill.delivery() != null) {
+            rows.add(List.of("delivery", amounts.money(bill.delivery())));
+        }
+        BigDecimal percent = job.terms().taxPercent();
+        if (bill.tax() != null && percent != null) {
+            rows.add(List.of("tax, " + amounts.decimal(percent) + "%", amounts.money(bill.tax())));
+        }
+        rows.add(List.of("to pay", amounts.money(bill.total())));
+        page.table(List.of(false, true), rows);
+    }
+
+    /** Strips for edging, one line a kind. */
+    void edging(CuttingPlan plan, TextPage page) {
+        for (BandLine line : BandLine.of(job, plan)) {
+            page.wrapped(
+                    "Edging: " + PlanText.counted(line.strips(), "strip") + " " + lengths.part(line.thickness()) + " x "
+                            + lengths.part(line.partThickness()) + ", " + lengths.part(line.length()) + " "
+                            + lengths.unit() + " in all, the longest " + lengths.part(line.longest()) + " "
+                            + lengths.unit() + " (for " + Clip.to(line.material(), 30)
+                            + "; saw solid strips a little wider than the panel is thick).",
+                    "  ");
         }
     }
 

@@ -1,0 +1,46 @@
+package org.stockcutting.http.print;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.stockcutting.Optimizer;
+import org.stockcutting.io.JobReader;
+import org.stockcutting.job.Job;
+
+class TradeTextTest {
+
+    private static String text(String more, String partMore) {
+        Job job = new JobReader()
+                .read("{\"name\": \"shelf\", \"material\": \"walnut\", " + more
+                        + "\"parts\": [{\"length\": \"40\", \"width\": \"11\", \"thickness\": \"1\"" + partMore + "}],"
+                        + "\"stock\": [{\"id\": \"wide\", \"length\": \"48\", \"width\": \"12\", \"thickness\": \"1\","
+                        + "\"price\": {\"amount\": \"50.00\"}}]}")
+                .orThrow();
+        return new PlanText(job).print(new Optimizer().plan(job));
+    }
+
+    /** 48 x 12 x 1 in of walnut at G 0.55 (616 kg/m3, handbook rule) weigh 12.8 lb; 11 in move 11 x 0.00274 x 5 = 0.151 in. */
+    @Test
+    void theLoadAndTheMovementArePrinted() {
+        assertThat(text("", ""))
+                .contains("Load: about 13 lb (as walnut, black), longest piece 48 in.")
+                .contains("Let it move: width gained from 6% to 11% moisture, flat-sawn")
+                .containsPattern("A +11 +~5/32 +walnut, black");
+    }
+
+    @Test
+    void theBillAndTheStripsArePrinted() {
+        String text = text(
+                "\"tax\": {\"percent\": \"10\"}, \"delivery\": {\"price\": \"5.00\"},"
+                        + "\"yardCuts\": {\"form\": \"board\", \"price\": \"1.00\"}, ",
+                ", \"edging\": {\"edge\": \"1/4\"}");
+        assertThat(text)
+                .containsPattern("material +\\$50\\.00")
+                .containsPattern("cuts? by the yard +\\$[12]\\.00")
+                .containsPattern("delivery +\\$5\\.00")
+                .containsPattern("tax, 10% +\\$5\\.[67]0")
+                .containsPattern("to pay +\\$6[12]\\.[67]0")
+                .contains("Edging: 1 strip 1/4 x 1, 41 in in all, the longest 41 in");
+        assertThat(text.lines()).allMatch(line -> line.length() <= 100);
+    }
+}
