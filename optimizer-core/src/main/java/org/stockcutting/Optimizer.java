@@ -7,6 +7,8 @@ import org.stockcutting.job.Job;
 import org.stockcutting.job.JobOrder;
 import org.stockcutting.job.JobReview;
 import org.stockcutting.plan.CancelToken;
+import org.stockcutting.plan.Comparison;
+import org.stockcutting.plan.ComparisonListener;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.ProgressListener;
 import org.stockcutting.solve.Solver;
@@ -45,10 +47,36 @@ public final class Optimizer {
      * @throws PlanRejectedException if the checker refuses the plan: a fault of this library
      */
     public CuttingPlan plan(Job job, Effort effort, ProgressListener listener, CancelToken cancel) {
+        review(job);
+        return new PlanningRun(JobOrder.of(job.withEffort(effort)).sorted(), listener, cancel).run(solver);
+    }
+
+    /** Compares the stock of a job with the effort it asks for. */
+    public Comparison compare(Job job) {
+        return compare(job, job.effort(), ComparisonListener.NONE, new CancelToken());
+    }
+
+    /**
+     * Compares what comes out with each stock entry alone, with all together, with pairs where there are few and with the subsets that
+     * the job names: for each independent component and over the whole job. Also tells what each entry saves beside the others, and what
+     * the shop's limits cost.
+     *
+     * @param job what to make from what
+     * @param effort how hard to search for everything together, as for a plan; all other searches together take about 1.5 times as much
+     * @param listener hears of every choice with its plan, in the order of the comparison
+     * @param cancel stops the searches early: the best plans so far are compared
+     * @throws JobRefusedException if the job cannot be planned as it stands, with every fault
+     * @throws PlanRejectedException if the checker refuses a plan: a fault of this library
+     */
+    public Comparison compare(Job job, Effort effort, ComparisonListener listener, CancelToken cancel) {
+        review(job);
+        return new StockComparison(JobOrder.of(job.withEffort(effort)).sorted(), solver, cancel).run(listener);
+    }
+
+    private static void review(Job job) {
         List<Fault> faults = JobReview.review(job);
         if (!faults.isEmpty()) {
             throw new JobRefusedException(faults);
         }
-        return new PlanningRun(JobOrder.of(job.withEffort(effort)).sorted(), listener, cancel).run(solver);
     }
 }

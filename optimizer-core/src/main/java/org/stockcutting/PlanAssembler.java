@@ -51,10 +51,10 @@ final class PlanAssembler {
     CuttingPlan assemble(List<SolvedComponent> solved, List<Board> boards, boolean spares) {
         List<Layout> layouts = LayoutWriter.write(job, boards, pieces, spares);
         Map<String, Integer> placed = placed(layouts);
-        Missing missing = missing(solved, placed);
-        Valuation valuation = new Valuation(job);
         Map<String, Integer> used = new TreeMap<>();
         layouts.forEach(layout -> used.merge(layout.stock(), layout.repeat(), Integer::sum));
+        Missing missing = missing(solved, placed, used);
+        Valuation valuation = new Valuation(job);
         Certificate certificate = CertificateChecker.certify(job, duals(solved), placed, used);
         BigInteger bound = CertificateChecker.claimed(job, certificate, placed);
         BigInteger value = valuation.value(layouts);
@@ -101,7 +101,7 @@ final class PlanAssembler {
      */
     private record Missing(List<Unplaced> unplaced, boolean all, boolean any) {}
 
-    private Missing missing(List<SolvedComponent> solved, Map<String, Integer> placed) {
+    private Missing missing(List<SolvedComponent> solved, Map<String, Integer> placed, Map<String, Integer> used) {
         Diagnosis diagnosis = new Diagnosis(job, stock);
         Set<String> searched = new HashSet<>();
         for (SolvedComponent component : solved) {
@@ -120,10 +120,10 @@ final class PlanAssembler {
             int missing = job.demand(piece.part()) - placed.getOrDefault(id, 0);
             if (missing > 0) {
                 boolean exhausted = searched.contains(id);
-                boolean proof = exhausted || diagnosis.fitsNowhere(piece);
+                boolean proof = exhausted || diagnosis.isImpossible(piece);
                 all &= proof;
                 any |= proof;
-                unplaced.add(diagnosis.explain(piece, missing, exhausted));
+                unplaced.add(diagnosis.explain(piece, missing, exhausted, used));
             }
         }
         return new Missing(unplaced, all, any);

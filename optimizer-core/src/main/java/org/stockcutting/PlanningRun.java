@@ -48,7 +48,8 @@ final class PlanningRun {
         return checked(solved);
     }
 
-    private CuttingPlan checked(List<SolvedComponent> solved) {
+    /** The plan of what was solved, after the independent checker has seen it. */
+    CuttingPlan checked(List<SolvedComponent> solved) {
         boolean wantsSpares = pieces.stream().anyMatch(piece -> piece.part().spares() > 0);
         boolean limited = Numbering.mayForbid(job);
         CuttingPlan plan = assemble(solved, SolvedComponent::boards, wantsSpares);

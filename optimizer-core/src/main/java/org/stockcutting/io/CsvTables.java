@@ -16,6 +16,7 @@ import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
 import org.stockcutting.plan.BuyingLine;
+import org.stockcutting.plan.Comparison;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.SequenceStep;
 import org.stockcutting.report.ChalkMarks;
@@ -130,6 +131,11 @@ public final class CsvTables {
                 .plain("thickness", p -> lengths.exact(p.thickness()))
                 .plain("turned", p -> p.piece().turned() ? "yes" : "no")
                 .write(PieceRow.of(plan));
+    }
+
+    /** The choices of a comparison: those of each component, numbered from 1, then those over the whole job, in {@code component} 0. */
+    public static String comparison(Job job, Comparison comparison) {
+        return ComparisonTable.write(job, comparison);
     }
 
     /** The cut sequence, step by step; {@code setUp} names the machine and {@code stop} the position that a step is made at. */

@@ -60,7 +60,7 @@ final class DerivedNodes {
         return list;
     }
 
-    private ObjectNode figures(YieldFigures yield) {
+    ObjectNode figures(YieldFigures yield) {
         return JsonOutput.object()
                 .put("used", volumes.exact(yield.used()))
                 .put("parts", volumes.exact(yield.parts()))

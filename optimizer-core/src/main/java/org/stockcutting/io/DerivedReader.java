@@ -92,7 +92,7 @@ final class DerivedReader {
         return offcuts;
     }
 
-    private YieldFigures figures(@Nullable DocObject node) {
+    YieldFigures figures(@Nullable DocObject node) {
         BigDecimal ratio = node == null ? null : node.parsed("ratio", FaultCode.NOT_AN_AMOUNT, GoalText::decimal);
         return new YieldFigures(
                 volume(node, "used"),

@@ -328,6 +328,27 @@ final class DocObject {
         return found;
     }
 
+    /** The lists of texts of a list; an empty one, with a fault, in the place of each value that is none. */
+    List<List<String>> textLists(String name) {
+        List<List<String>> found = new ArrayList<>();
+        List<JsonNode> values = list(name);
+        for (int i = 0; i < values.size(); i++) {
+            List<String> texts = new ArrayList<>();
+            if (!values.get(i).isArray()) {
+                fault(name + "/" + i, FaultCode.WRONG_TYPE, values.get(i), FieldType.LIST.wanted());
+            }
+            for (int j = 0; values.get(i).isArray() && j < values.get(i).size(); j++) {
+                JsonNode value = values.get(i).get(j);
+                if (!value.isTextual()) {
+                    fault(name + "/" + i + "/" + j, FaultCode.WRONG_TYPE, value, FieldType.TEXT.wanted());
+                }
+                texts.add(value.isTextual() ? value.textValue() : "");
+            }
+            found.add(texts);
+        }
+        return found;
+    }
+
     /** Reads a length that is an item of a list, at this pointer below the object. */
     @Nullable Length lengthAt(String below, JsonNode value) {
         if (value.isTextual() || value.isNumber()) {

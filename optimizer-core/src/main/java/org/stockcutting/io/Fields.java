@@ -78,12 +78,12 @@ public final class Fields {
                 .may("tax", OBJECT, "tax on everything that is paid")
                 .may("delivery", OBJECT, "price of delivery")
                 .may("yardCuts", OBJECT, "first cuts made by the yard")
+                .may("compare", LIST, "subsets of stock to compare, each a list of ids")
                 .later("zoneMargin", "distance kept from bad zones")
                 .later("breakdown", "first cuts oversize with another saw")
                 .later("machines", "jointer and planer widths and least lengths")
                 .later("tally", "how the yard rounds measured boards")
                 .later("setUpPrice", "what one set-up is worth")
-                .later("compare", "named subsets of stock")
                 .later("wood", "knots to be expected");
     }
 

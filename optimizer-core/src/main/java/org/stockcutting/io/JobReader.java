@@ -127,7 +127,8 @@ public final class JobReader {
                 onHand,
                 goal(doc, reading, forSale),
                 effort(doc, reading),
-                TermsReader.read(doc, shopDoc, reading, writing.currency()));
+                TermsReader.read(doc, shopDoc, reading, writing.currency()),
+                doc.textLists("compare"));
     }
 
     /** Without a goal: money, if anything has a price to add up; else the least waste. */

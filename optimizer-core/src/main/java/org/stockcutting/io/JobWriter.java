@@ -54,6 +54,10 @@ public final class JobWriter {
         doc.put("goal", job.goal().word());
         doc.set("effort", effort(job.effort()));
         terms.put(doc);
+        if (!job.compare().isEmpty()) {
+            ArrayNode subsets = doc.putArray("compare");
+            job.compare().forEach(subset -> subset.forEach(subsets.addArray()::add));
+        }
         return doc;
     }
 

@@ -78,20 +78,22 @@ public final class PlanFields {
     }
 
     private static FieldTable.Builder values(FieldTable.Builder t) {
-        return t.in("/cost")
+        return costAndObjective(t, "").in("/defaults").may("*", TEXT, "a default under its pointer into the job");
+    }
+
+    static FieldTable.Builder costAndObjective(FieldTable.Builder t, String at) {
+        return t.in(at + "/cost")
                 .needs("amount", DECIMAL, "money paid")
                 .needs("currency", TEXT, "ISO 4217 code, the job's")
                 .may("bound", DECIMAL, "certified: no list can cost less")
                 .may("searchedBound", DECIMAL, "closed by search without a certificate")
                 .may("gap", DECIMAL, "(amount - bound) / amount, rounded up")
-                .in("/objective")
+                .in(at + "/objective")
                 .needsWord("goal", Words.of(Goal.values(), Goal::word), "the job's goal")
                 .needs("value", GOAL_VALUE, "what the plan reaches")
                 .needs("bound", GOAL_VALUE, "certified: no plan can be below")
                 .may("searchedBound", GOAL_VALUE, "closed by search without a certificate")
-                .may("gap", DECIMAL, "(value - bound) / value, rounded up")
-                .in("/defaults")
-                .may("*", TEXT, "a default under its pointer into the job");
+                .may("gap", DECIMAL, "(value - bound) / value, rounded up");
     }
 
     private static FieldTable.Builder layouts(FieldTable.Builder t) {
@@ -127,13 +129,7 @@ public final class PlanFields {
     }
 
     private static FieldTable.Builder proof(FieldTable.Builder t) {
-        return t.in("/unplaced/*")
-                .needs("part", TEXT, "id of the part")
-                .needs("quantity", INTEGER, "how many are missing")
-                .needsWord("reason", Words.of(Unplaced.Reason.values(), Unplaced.Reason::word), "why")
-                .may("needs", TEXT, "what it needs")
-                .may("limit", TEXT, "the most there is")
-                .needs("remedy", TEXT, "what would help")
+        return unplaced(t, "")
                 .in("/certificate")
                 .needs("components", LIST, "one proof for each independent part of the job")
                 .in("/certificate/components/*")
@@ -147,6 +143,29 @@ public final class PlanFields {
                 .needs("cause", TEXT, "which rule")
                 .needs("pointer", TEXT, "where")
                 .needs("text", TEXT, "what was found");
+    }
+
+    static FieldTable.Builder unplaced(FieldTable.Builder t, String at) {
+        return t.in(at + "/unplaced/*")
+                .needs("part", TEXT, "id of the part")
+                .needs("quantity", INTEGER, "how many are missing")
+                .needsWord("reason", Words.of(Unplaced.Reason.values(), Unplaced.Reason::word), "why")
+                .may("needs", TEXT, "what it needs")
+                .may("limit", TEXT, "the most there is")
+                .needs("remedy", TEXT, "what would help");
+    }
+
+    static FieldTable.Builder yields(FieldTable.Builder t, String at) {
+        return t.in(at + "/yield")
+                .needs("used", VOLUME, "raw volume of every board")
+                .needs("parts", VOLUME, "finished volume of the parts")
+                .needs("allowance", VOLUME, "what milling removes")
+                .needs("kerf", VOLUME, "saw dust")
+                .needs("trim", VOLUME, "trims")
+                .needs("zones", VOLUME, "bad zones in what is thrown away")
+                .needs("offcutsKept", VOLUME, "kept offcuts")
+                .needs("waste", VOLUME, "the rest")
+                .needs("ratio", DECIMAL, "parts / used, rounded down");
     }
 
     private static FieldTable.Builder derived(FieldTable.Builder t) {
@@ -180,16 +199,7 @@ public final class PlanFields {
                 .with(b -> wood(b, "/cutSequence/*/cut/left"))
                 .in("/cutSequence/*/behind")
                 .with(b -> piece(b, "the part"))
-                .in("/yield")
-                .needs("used", VOLUME, "raw volume of every board")
-                .needs("parts", VOLUME, "finished volume of the parts")
-                .needs("allowance", VOLUME, "what milling removes")
-                .needs("kerf", VOLUME, "saw dust")
-                .needs("trim", VOLUME, "trims")
-                .needs("zones", VOLUME, "bad zones in what is thrown away")
-                .needs("offcutsKept", VOLUME, "kept offcuts")
-                .needs("waste", VOLUME, "the rest")
-                .needs("ratio", DECIMAL, "parts / used, rounded down")
+                .with(b -> yields(b, ""))
                 .in("/warnings/*")
                 .needs("code", TEXT, "kind of warning")
                 .needs("pointer", TEXT, "where")

@@ -115,7 +115,7 @@ public final class PlanReader {
     }
 
     /** Where money is the goal, the searched bound stands with the cost. */
-    private Objective objective(DocObject doc, @Nullable DocObject costNode, Faults faults) {
+    Objective objective(DocObject doc, @Nullable DocObject costNode, Faults faults) {
         DocObject node = doc.object("objective");
         if (node == null) {
             return new Objective(job.goal(), BigInteger.ZERO, BigInteger.ZERO, null);
@@ -133,12 +133,12 @@ public final class PlanReader {
         return objective;
     }
 
-    private static @Nullable BigInteger value(DocObject node, String name, GoalText text) {
+    static @Nullable BigInteger value(DocObject node, String name, GoalText text) {
         return node.parsed(name, FaultCode.NOT_AN_AMOUNT, text::read);
     }
 
     /** The amount paid; where money is the goal its bounds are the objective's. */
-    private @Nullable Money cost(@Nullable DocObject node, Objective objective, Faults faults) {
+    @Nullable Money cost(@Nullable DocObject node, Objective objective, Faults faults) {
         if (node == null) {
             return null;
         }
@@ -180,7 +180,7 @@ public final class PlanReader {
         }
     }
 
-    private static List<Unplaced> unplaced(DocObject doc) {
+    static List<Unplaced> unplaced(DocObject doc) {
         List<Unplaced> unplaced = new ArrayList<>();
         for (DocObject node : doc.objects("unplaced")) {
             if (node != null) {

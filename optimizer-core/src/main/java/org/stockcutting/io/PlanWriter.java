@@ -2,6 +2,7 @@ package org.stockcutting.io;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.SortedMap;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.job.Goal;
@@ -13,6 +14,7 @@ import org.stockcutting.plan.Objective;
 import org.stockcutting.plan.PlanHeader;
 import org.stockcutting.plan.Unplaced;
 import org.stockcutting.plan.Violation;
+import org.stockcutting.stock.Money;
 
 /**
  * Writes plan documents: the same plan gives the same bytes, on every machine. Lengths are exact, in the unit and with the decimal mark
@@ -46,11 +48,11 @@ public final class PlanWriter {
     ObjectNode tree(CuttingPlan plan, SortedMap<String, String> defaults) {
         ObjectNode doc = JsonOutput.object().put("format", JobReader.FORMAT);
         header(doc, plan.header());
-        values(doc, plan);
+        values(doc, plan.cost(), plan.objective());
         LayoutNodes layouts = new LayoutNodes(job, lengths);
         ArrayNode list = doc.putArray("layouts");
         plan.layouts().forEach(layout -> list.add(layouts.layout(layout)));
-        unplaced(doc.putArray("unplaced"), plan);
+        unplaced(doc.putArray("unplaced"), plan.unplaced());
         certificate(doc.putObject("certificate").putArray("components"), plan.certificate());
         ObjectNode check = doc.putObject("check").put("valid", plan.violations().isEmpty());
         ArrayNode violations = check.putArray("violations");
@@ -80,13 +82,12 @@ public final class PlanWriter {
     }
 
     /** Bounds and gap stand with the money where money is the goal, else with the objective. */
-    private void values(ObjectNode doc, CuttingPlan plan) {
-        Objective objective = plan.objective();
-        boolean money = objective.goal() == Goal.COST && plan.cost() != null;
-        if (plan.cost() != null) {
+    void values(ObjectNode doc, @Nullable Money paid, Objective objective) {
+        boolean money = objective.goal() == Goal.COST && paid != null;
+        if (paid != null) {
             ObjectNode cost = doc.putObject("cost")
-                    .put("amount", plan.cost().amount().toPlainString())
-                    .put("currency", plan.cost().currency().getCurrencyCode());
+                    .put("amount", paid.amount().toPlainString())
+                    .put("currency", paid.currency().getCurrencyCode());
             if (money) {
                 cost.put("bound", goal.write(objective.bound()));
                 searchedBoundAndGap(cost, objective);
@@ -108,8 +109,8 @@ public final class PlanWriter {
         node.put("gap", GoalText.gap(objective.value(), objective.bound()));
     }
 
-    private static void unplaced(ArrayNode list, CuttingPlan plan) {
-        for (Unplaced u : plan.unplaced()) {
+    static void unplaced(ArrayNode list, List<Unplaced> unplaced) {
+        for (Unplaced u : unplaced) {
             ObjectNode node = list.addObject()
                     .put("part", u.part())
                     .put("quantity", u.quantity())

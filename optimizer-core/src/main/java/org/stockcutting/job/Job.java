@@ -21,6 +21,7 @@ import org.stockcutting.stock.StockItem;
  * @param goal what is least
  * @param effort how hard to search
  * @param terms what is reckoned about load and bill beside the plan
+ * @param compare subsets of what is for sale, by id, that a comparison looks at besides each entry alone and all together
  */
 public record Job(
         String name,
@@ -33,16 +34,18 @@ public record Job(
         List<StockItem.OnHand> onHand,
         Goal goal,
         Effort effort,
-        TradeTerms terms) {
+        TradeTerms terms,
+        List<List<String>> compare) {
 
     public Job {
         allowances = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(allowances));
         parts = List.copyOf(parts);
         forSale = List.copyOf(forSale);
         onHand = List.copyOf(onHand);
+        compare = compare.stream().map(List::copyOf).toList();
     }
 
-    /** A job with nothing said about load and bill. */
+    /** A job with nothing said about load and bill, and no subsets to compare. */
     public Job(
             String name,
             Writing writing,
@@ -54,7 +57,7 @@ public record Job(
             List<StockItem.OnHand> onHand,
             Goal goal,
             Effort effort) {
-        this(name, writing, sets, shop, allowances, parts, forSale, onHand, goal, effort, TradeTerms.NONE);
+        this(name, writing, sets, shop, allowances, parts, forSale, onHand, goal, effort, TradeTerms.NONE, List.of());
     }
 
     /** How many finished pieces of this line the whole job needs; spares not counted. */
@@ -64,7 +67,17 @@ public record Job(
 
     /** The same job, to be searched harder or less hard. */
     public Job withEffort(Effort other) {
-        return new Job(name, writing, sets, shop, allowances, parts, forSale, onHand, goal, other, terms);
+        return new Job(name, writing, sets, shop, allowances, parts, forSale, onHand, goal, other, terms, compare);
+    }
+
+    /** The same job in which only some parts are made, of other stock. Subsets to compare are not carried over. */
+    public Job withLists(List<Part> other, List<StockItem.ForSale> toBuy, List<StockItem.OnHand> owned) {
+        return new Job(name, writing, sets, shop, allowances, other, toBuy, owned, goal, effort, terms, List.of());
+    }
+
+    /** The same job in another shop. */
+    public Job withShop(ShopRules other) {
+        return new Job(name, writing, sets, other, allowances, parts, forSale, onHand, goal, effort, terms, compare);
     }
 
     /** The profiles that a job has without defining them, in exact inches. */

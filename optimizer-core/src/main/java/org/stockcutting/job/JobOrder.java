@@ -51,7 +51,15 @@ public final class JobOrder {
                 onHand,
                 original.goal(),
                 original.effort(),
-                original.terms());
+                original.terms(),
+                sortedSubsets(original.compare()));
+    }
+
+    private static List<List<String>> sortedSubsets(List<List<String>> subsets) {
+        return subsets.stream()
+                .map(subset -> subset.stream().sorted().toList())
+                .sorted(Comparator.comparing(subset -> String.join("\n", subset)))
+                .toList();
     }
 
     public static JobOrder of(Job job) {

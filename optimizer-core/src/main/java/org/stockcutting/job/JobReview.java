@@ -32,6 +32,8 @@ public final class JobReview {
     public static final int LONGEST_PROFILE_NAME = 64;
     /** Most characters of a note. */
     public static final int LONGEST_NOTE = 1_000;
+    /** Most subsets of stock that a comparison names. */
+    public static final int MOST_SUBSETS = 100;
     /** Longest guard of the clock: one day. */
     public static final int MOST_SECONDS = 86_400;
     /** Most threads. */
@@ -66,6 +68,7 @@ public final class JobReview {
         new TermsReview(job, findings).review();
         reviewEffort(job.effort(), findings);
         reviewStockIds(job, findings);
+        new CompareReview(job, findings).review();
         return findings.list();
     }
 

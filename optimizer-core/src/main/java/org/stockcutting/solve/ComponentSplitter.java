@@ -11,7 +11,7 @@ import org.stockcutting.pattern.fit.Fit;
 import org.stockcutting.stock.StockItem;
 
 /** Splits a job into independent components by union-find; pieces that fit nothing stand alone without stock. */
-final class ComponentSplitter {
+public final class ComponentSplitter {
 
     private final List<RoughPiece> pieces;
     private final List<StockItem> stock;
@@ -27,7 +27,7 @@ final class ComponentSplitter {
     }
 
     /** Components in the order of their first piece; stock that nothing fits is left out. */
-    static List<Component> split(Job job, List<RoughPiece> pieces, List<StockItem> stock) {
+    public static List<Component> split(Job job, List<RoughPiece> pieces, List<StockItem> stock) {
         ComponentSplitter splitter = new ComponentSplitter(pieces, stock);
         splitter.joinByFit(new Fit(job.shop()));
         splitter.joinByRule(Rules.of(job));

@@ -3,6 +3,7 @@ package org.stockcutting.solve;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
 import org.stockcutting.blank.RoughPiece;
 import org.stockcutting.blank.RoughSection;
@@ -38,8 +39,23 @@ public final class Diagnosis {
      *
      * @param missing finished pieces that are not placed
      * @param exhausted true if the search itself ran to its end
+     * @param used boards that the plan cuts, by stock id
      */
-    public Unplaced explain(RoughPiece piece, int missing, boolean exhausted) {
+    public Unplaced explain(RoughPiece piece, int missing, boolean exhausted, Map<String, Integer> used) {
+        RoughPiece narrow = narrowest(piece);
+        if (fitsNowhere(piece) && !fitsNowhere(narrow)) {
+            return unplaced(
+                    piece.part().id(),
+                    missing,
+                    Unplaced.Reason.EXCLUDED_BY_RULE,
+                    null,
+                    null,
+                    "staves of equal width are too wide for this stock: ask for more of them with staves.count");
+        }
+        return explained(narrow, missing, exhausted, used);
+    }
+
+    private Unplaced explained(RoughPiece piece, int missing, boolean exhausted, Map<String, Integer> used) {
         String id = piece.part().id();
         List<StockItem> left = filter(stock, item -> fit.materialFits(piece, item));
         if (left.isEmpty()) {
@@ -88,17 +104,45 @@ public final class Diagnosis {
         if (allowed.isEmpty()) {
             return carLimit(piece, missing, clear);
         }
-        return lastReason(piece, missing, exhausted, allowed);
+        return lastReason(piece, missing, exhausted, allowed, used);
     }
 
     /** True if no stock item could give the piece even with nothing else on it: no search overcomes that. */
-    public boolean fitsNowhere(RoughPiece piece) {
+    public boolean isImpossible(RoughPiece piece) {
+        return fitsNowhere(narrowest(piece));
+    }
+
+    /** A stave as narrow as it may be: that its fellows are planned equally wide is no law. */
+    private static RoughPiece narrowest(RoughPiece piece) {
+        if (piece.jointedWidth() == null
+                || !(piece.section() instanceof RoughSection.Sized sized)
+                || !(piece.part().making() instanceof Making.GlueUp glueUp)) {
+            return piece;
+        }
+        Length width = sized.width().minus(piece.jointedWidth()).plus(glueUp.minStave());
+        return new RoughPiece(
+                piece.part(),
+                piece.kind(),
+                piece.perPart(),
+                piece.length(),
+                new RoughSection.Sized(width, sized.thickness(), sized.planed()),
+                glueUp.minStave(),
+                piece.trail());
+    }
+
+    private boolean fitsNowhere(RoughPiece piece) {
         return stock.stream().noneMatch(item -> fit.ways(piece, item).any());
     }
 
-    private Unplaced lastReason(RoughPiece piece, int missing, boolean exhausted, List<StockItem> allowed) {
+    private Unplaced lastReason(
+            RoughPiece piece, int missing, boolean exhausted, List<StockItem> allowed, Map<String, Integer> used) {
         String id = piece.part().id();
-        boolean limited = allowed.stream().allMatch(item -> item.copies().isPresent());
+        boolean limited = allowed.stream()
+                .allMatch(item -> item.copies().isPresent()
+                        && (exhausted
+                                || piece.kind() != RoughPiece.Kind.WHOLE
+                                || used.getOrDefault(item.id(), 0)
+                                        >= item.copies().getAsInt()));
         if (limited && (exhausted || piece.part().group() == null)) {
             return unplaced(
                     id,

@@ -10,7 +10,7 @@ import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
 
 /** Finished volume that one rough piece stands for: the first goal is to place most of it. */
-final class PieceWeight {
+public final class PieceWeight {
 
     private PieceWeight() {}
 
@@ -23,7 +23,7 @@ final class PieceWeight {
     }
 
     /** Finished volume of a part without its edging; one taken as it comes counts at the catalog's size. */
-    static Volume finished(Part part) {
+    public static Volume finished(Part part) {
         if (part.coreSection() instanceof Section.Measured measured) {
             return Volume.of(part.coreLength(), measured.width(), measured.thickness());
         }

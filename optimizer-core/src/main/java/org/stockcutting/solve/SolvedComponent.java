@@ -37,7 +37,7 @@ public record SolvedComponent(
     }
 
     /** Nothing placed yet. */
-    static SolvedComponent untouched(Component component) {
+    public static SolvedComponent untouched(Component component) {
         return new SolvedComponent(component, List.of(), List.of(), new TreeMap<>(), null, false, 0, false);
     }
 }

@@ -12,6 +12,7 @@ class SmallProgramsTest {
     static Stream<Arguments> programs() {
         return Stream.of(
                 program("HelloPlan", HelloPlan::answer),
+                program("AreTenFootersWorthIt", AreTenFootersWorthIt::answer),
                 program("UseTheLeftovers", UseTheLeftovers::answer),
                 program("CutAroundKnots", CutAroundKnots::answer),
                 program("GlueUpTabletop", GlueUpTabletop::answer),

@@ -4,6 +4,7 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import org.stockcutting.Optimizer;
+import org.stockcutting.http.Planner;
 import picocli.CommandLine;
 
 /** Starts the program. */
@@ -13,7 +14,7 @@ public final class Main {
 
     public static void main(String[] args) {
         System.setProperty("java.awt.headless", "true");
-        CommandLine commandLine = RootCommand.commandLine(new Optimizer()::plan);
+        CommandLine commandLine = RootCommand.commandLine(Planner.of(new Optimizer()));
         commandLine.setOut(new PrintWriter(new OutputStreamWriter(System.out, StandardCharsets.UTF_8)));
         commandLine.setErr(new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8)));
         int status = commandLine.execute(args);

@@ -52,16 +52,29 @@ final class OutputFolder {
             Files.write(folder.resolve("plan.pdf"), PlanPdf.plan(job, plan, paper));
             Files.write(folder.resolve("labels.pdf"), LabelPdf.labels(job, plan, paper));
         } catch (IOException e) {
-            throw new RefusedException(
-                    folder.toString(),
-                    List.of(new Fault(
-                            "",
-                            "unwritable",
-                            folder.toString(),
-                            "a folder that can be written to",
-                            "The files cannot be written (" + e.getClass().getSimpleName()
-                                    + "); is there a file of that name, or are you not allowed to?")));
+            throw unwritable(folder, "a folder that can be written to", e);
         }
+    }
+
+    /** Writes one file by itself. */
+    static void file(Path file, byte[] content) {
+        try {
+            Files.write(file, content);
+        } catch (IOException e) {
+            throw unwritable(file, "a file that can be written", e);
+        }
+    }
+
+    private static RefusedException unwritable(Path place, String wanted, IOException e) {
+        return new RefusedException(
+                place.toString(),
+                List.of(new Fault(
+                        "",
+                        "unwritable",
+                        place.toString(),
+                        wanted,
+                        "The files cannot be written (" + e.getClass().getSimpleName()
+                                + "); is there a file of that name, or are you not allowed to?")));
     }
 
     private void drawings(Job job, CuttingPlan plan) throws IOException {

@@ -34,7 +34,7 @@ final class RootCommand implements Runnable {
     @Override
     public void run() {
         if (spec != null) {
-            throw new ParameterException(spec.commandLine(), "A command is missing: plan, check, review or serve.");
+            throw new ParameterException(spec.commandLine(), "A command is missing: plan, compare, check, review or serve.");
         }
     }
 
@@ -43,6 +43,7 @@ final class RootCommand implements Runnable {
         RootCommand root = new RootCommand();
         CommandLine commandLine = new CommandLine(root)
                 .addSubcommand(new PlanCommand(planner))
+                .addSubcommand(new CompareCommand(planner))
                 .addSubcommand(new CheckCommand())
                 .addSubcommand(new ReviewCommand())
                 .addSubcommand(new ServeCommand(planner));

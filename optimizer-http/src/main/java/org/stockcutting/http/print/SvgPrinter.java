@@ -37,7 +37,7 @@ public final class SvgPrinter {
     }
 
     /** Written by the JDK's serializer: Batik's own names a document type at a remote address, which a reader might fetch. */
-    private static byte[] written(Element root) {
+    static byte[] written(Element root) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {
             Transformer transformer = TransformerFactory.newDefaultInstance().newTransformer();

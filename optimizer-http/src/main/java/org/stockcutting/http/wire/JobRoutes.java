@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.stockcutting.JobRefusedException;
 import org.stockcutting.check.PlanChecker;
 import org.stockcutting.draw.LayoutDrawing;
@@ -11,11 +12,14 @@ import org.stockcutting.draw.LayoutPainter;
 import org.stockcutting.http.PlanDocuments;
 import org.stockcutting.http.Planner;
 import org.stockcutting.http.print.BoardGroup;
+import org.stockcutting.http.print.ComparisonPage;
+import org.stockcutting.http.print.ComparisonPicture;
 import org.stockcutting.http.print.SvgPrinter;
 import org.stockcutting.http.print.paper.Paper;
 import org.stockcutting.http.print.paper.PlanPdf;
 import org.stockcutting.io.BuyingListWriter;
 import org.stockcutting.io.CheckWriter;
+import org.stockcutting.io.ComparisonWriter;
 import org.stockcutting.io.CsvTables;
 import org.stockcutting.io.JobReader;
 import org.stockcutting.io.JobReading;
@@ -27,6 +31,7 @@ import org.stockcutting.job.Fault;
 import org.stockcutting.job.FaultCode;
 import org.stockcutting.job.Job;
 import org.stockcutting.plan.CancelToken;
+import org.stockcutting.plan.Comparison;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.ProgressListener;
 
@@ -37,6 +42,7 @@ final class JobRoutes {
     private static final String CSV = "text/csv";
     private static final String PDF = "application/pdf";
     private static final String SVG = "image/svg+xml";
+    private static final String HTML = "text/html";
     private static final String TABLE = "text/csv; charset=utf-8; header=present";
 
     private final Planner planner;
@@ -73,6 +79,26 @@ final class JobRoutes {
             case CSV ->
                 file(ctx, TABLE, "buying-list.csv", planned(job, plan -> utf8(CsvTables.buyingList(job, plan))));
             default -> answer(ctx, type, planned(job, plan -> BuyingListWriter.write(job, plan)));
+        }
+    }
+
+    /** A job in, what each choice of its stock comes to out: as a document, a table, a picture or a page. */
+    void compare(Context ctx) {
+        ctx.header("Vary", "Accept");
+        String type = Accepted.choose(ctx.header("Accept"), List.of(JSON, CSV, HTML, SVG));
+        Job job = accepted(reading(ctx));
+        Comparison comparison = compared(job);
+        if (type.equals(CSV)) {
+            ctx.header("Content-Disposition", "attachment; filename=\"comparison.csv\"");
+            answer(ctx, TABLE, CsvTables.comparison(job, comparison));
+        } else if (type.equals(SVG)) {
+            ctx.header("Content-Disposition", "attachment; filename=\"comparison.svg\"");
+            ctx.contentType(SVG).result(new ComparisonPicture(job).svg(comparison));
+        } else if (type.equals(HTML)) {
+            ctx.header("Content-Disposition", "attachment; filename=\"comparison.html\"");
+            answer(ctx, "text/html; charset=utf-8", new ComparisonPage(job).print(comparison));
+        } else {
+            answer(ctx, type, new ComparisonWriter(job).write(comparison));
         }
     }
 
@@ -118,9 +144,18 @@ final class JobRoutes {
     /** Plans a job and makes something of the plan, both within one turn of the gate: printing takes its time too. */
     private <T> T planned(Job job, Function<CuttingPlan, T> then) {
         Effort effort = sync(job.effort());
+        return solved(() -> then.apply(planner.plan(job, effort, ProgressListener.NONE, new CancelToken())));
+    }
+
+    private Comparison compared(Job job) {
+        Effort effort = sync(job.effort());
+        return solved(() -> planner.compare(job, effort, new CancelToken()));
+    }
+
+    private <T> T solved(Supplier<T> work) {
         return gate.solve(() -> {
             try {
-                return then.apply(planner.plan(job, effort, ProgressListener.NONE, new CancelToken()));
+                return work.get();
             } catch (JobRefusedException e) {
                 throw new ProblemException(Refusals.faulty(e.faults()));
             }

@@ -26,6 +26,7 @@ final class Routes {
         Examples examples = new Examples();
         post("/v1/plans", jobs::plan);
         post("/v1/buying-lists", jobs::buyingList);
+        post("/v1/comparisons", jobs::compare);
         post(CHECKS, jobs::check);
         post("/v1/reviews", jobs::review);
         get("/v1/examples", ctx -> answer(ctx, examples.document()));

@@ -1,0 +1,85 @@
+package org.stockcutting.http.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.stockcutting.job.Job;
+import org.stockcutting.plan.Choice;
+import org.stockcutting.plan.Comparison;
+
+/** A comparison for somebody who stands in front of the racks at the yard. */
+public final class ComparisonText {
+
+    private static final int NAME = 34;
+
+    private final Job job;
+    private final Amounts amounts;
+    private final ComparisonRows rows;
+    private final ComparisonSentences sentences;
+
+    public ComparisonText(Job job) {
+        this.job = job;
+        this.amounts = new Amounts(job.writing());
+        this.rows = new ComparisonRows(job);
+        this.sentences = new ComparisonSentences(job);
+    }
+
+    /** The text, lines ending with a line feed. */
+    public String print(Comparison comparison) {
+        TextPage page = new TextPage();
+        page.line(job.name() + ": what to buy");
+        for (Comparison.Section section : comparison.components()) {
+            page.gap().wrapped("For " + String.join(", ", section.parts()) + ":", "  ");
+            section(section, page);
+        }
+        if (comparison.components().size() > 1) {
+            page.gap();
+            whole(comparison.whole(), page);
+        }
+        List<String> limits = sentences.limits(comparison);
+        if (!limits.isEmpty()) {
+            page.gap().line("What the limits cost, over the whole job");
+            limits.forEach(sentence -> page.wrapped("  " + sentence, "    "));
+        }
+        return page.toString();
+    }
+
+    private void section(Comparison.Section section, TextPage page) {
+        table(section, page);
+        List<String> incomplete = rows.incomplete(section);
+        if (!incomplete.isEmpty()) {
+            page.wrapped("  Not everything can be made from: " + String.join("; ", incomplete) + ".", "    ");
+        }
+        sentences.savings(section).forEach(sentence -> page.wrapped("  " + sentence, "    "));
+    }
+
+    /** Over the whole job most single lengths leave parts out; what makes everything is told. */
+    private void whole(Comparison.Section whole, TextPage page) {
+        Choice all = whole.allTogether();
+        if (!all.isComplete()) {
+            page.wrapped("The whole job can't be made from what is for sale and on hand.", "  ");
+            return;
+        }
+        page.line("The whole job, where everything can be made:");
+        table(whole, page);
+        page.wrapped("  All together: " + amounts.value(job.goal(), all.objective().value()) + ", "
+                        + PlanText.counted(all.boards(), "piece") + " to buy.",
+                "    ");
+    }
+
+    private void table(Comparison.Section section, TextPage page) {
+        List<List<String>> complete = rows.complete(section);
+        if (complete.isEmpty()) {
+            return;
+        }
+        List<List<String>> table = new ArrayList<>(List.of(rows.head()));
+        for (List<String> row : complete) {
+            List<String> clipped = new ArrayList<>(row);
+            clipped.set(0, Clip.to(row.get(0), NAME));
+            table.add(clipped);
+        }
+        page.table(rows.right(), table);
+        if (complete.size() > 1) {
+            page.line("  * no other choice is as good in money, wood lost, boards and set-ups, and better in one.");
+        }
+    }
+}
