@@ -166,36 +166,34 @@ final class ComponentTrials {
                 proved,
                 search == null ? 0 : search.work(),
                 from.cutShort() || (search != null && search.cutShort()));
-        return best(with(stock), mine, search == null ? mine : search);
+        return best(with(stock), mine, search == null ? whole.solved() : search);
     }
 
     /** With the best bound that own worths and those of everything together prove. */
     private Trial best(Job with, SolvedComponent boards, SolvedComponent search) {
-        Trial best = trial(with, boards, whole.solved().duals());
+        Trial best = trial(with, boards, search.duals());
         if (!best.isClosed() && !search.duals().equals(whole.solved().duals())) {
-            Trial other = trial(with, boards, search.duals());
-            boolean better = other.plan()
-                            .objective()
-                            .bound()
-                            .compareTo(best.plan().objective().bound())
-                    > 0;
+            Trial other = trial(with, boards, whole.solved().duals());
+            boolean better =
+                    other.plan().objective().bound().compareTo(best.plan().objective().bound()) > 0;
             return better ? other : best;
         }
         return best;
     }
 
     private Trial trial(Job with, SolvedComponent boards, SortedMap<String, BigFraction> duals) {
-        SolvedComponent solved = withBound(boards, duals, boards.searchedBound());
-        CuttingPlan plan = plan(with, solved);
+        BigInteger own = boards.searchedBound();
         BigInteger floor = whole.solved().searchedBound();
-        if (plan.unplaced().isEmpty()
-                && floor != null
-                && (solved.searchedBound() == null || floor.compareTo(solved.searchedBound()) > 0)) {
-            // What no plan of all together undercuts, none of less stock does.
-            solved = withBound(boards, duals, floor);
-            plan = plan(with, solved);
+        if (floor != null && (own == null || floor.compareTo(own) > 0)) {
+            // What no plan of all together undercuts, none of less stock does, if it makes everything.
+            SolvedComponent solved = withBound(boards, duals, floor);
+            CuttingPlan plan = plan(with, solved);
+            if (plan.unplaced().isEmpty()) {
+                return Trial.of(with, solved, plan);
+            }
         }
-        return Trial.of(with, solved, plan);
+        SolvedComponent solved = withBound(boards, duals, own);
+        return Trial.of(with, solved, plan(with, solved));
     }
 
     private static SolvedComponent withBound(

@@ -29,8 +29,9 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "compare",
         mixinStandardHelpOptions = true,
-        description = "Prints what a job comes to with each length or sheet alone, with all together, with pairs where there are"
-                + " few, and with the subsets that the job names; what each one saves, and what the shop's limits cost.")
+        description =
+                "Prints what a job comes to with each length or sheet alone, with all together, with pairs where there are"
+                        + " few, and with the subsets that the job names; what each one saves, and what the shop's limits cost.")
 final class CompareCommand implements Callable<Integer> {
 
     private final Planner planner;
@@ -70,10 +71,7 @@ final class CompareCommand implements Callable<Integer> {
             Comparison comparison = compared(job, keepBest.token());
             write(job, comparison);
             PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
-            out.print(
-                    json
-                            ? new ComparisonWriter(job).write(comparison)
-                            : new ComparisonText(job).print(comparison));
+            out.print(json ? new ComparisonWriter(job).write(comparison) : new ComparisonText(job).print(comparison));
             out.flush();
             return comparison.whole().allTogether().isComplete() ? ExitStatus.DONE : ExitStatus.INCOMPLETE;
         }

@@ -34,7 +34,8 @@ final class RootCommand implements Runnable {
     @Override
     public void run() {
         if (spec != null) {
-            throw new ParameterException(spec.commandLine(), "A command is missing: plan, compare, check, review or serve.");
+            throw new ParameterException(
+                    spec.commandLine(), "A command is missing: plan, compare, check, review or serve.");
         }
     }
 

@@ -7,8 +7,7 @@ import org.stockcutting.plan.Comparison;
 /** A comparison as one page that needs nothing from anywhere: no script, no picture or font from outside. */
 public final class ComparisonPage {
 
-    private static final String STYLE =
-            """
+    private static final String STYLE = """
             :root { color-scheme: light; }
             body { margin: 0 auto; padding: 1.5rem 1rem 4rem; max-width: 62rem; background: #fff; color: #332f2a;
               font: 16px/1.5 system-ui, sans-serif; }
@@ -36,7 +35,8 @@ public final class ComparisonPage {
     /** The page, to be written in UTF-8. */
     public String print(Comparison comparison) {
         String title = escaped(job.name() + ": what to buy");
-        StringBuilder page = new StringBuilder("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
+        StringBuilder page = new StringBuilder(
+                        "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
                 .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>")
                 .append(title)
                 .append("</title>\n<style>\n")
@@ -66,8 +66,9 @@ public final class ComparisonPage {
         if (!complete.isEmpty()) {
             page.append("<div class=\"scroll\">\n<table>\n<thead><tr>");
             rows.head()
-                    .forEach(name ->
-                            page.append("<th scope=\"col\">").append(escaped(name)).append("</th>"));
+                    .forEach(name -> page.append("<th scope=\"col\">")
+                            .append(escaped(name))
+                            .append("</th>"));
             page.append("</tr></thead>\n<tbody>\n");
             for (List<String> row : complete) {
                 page.append("<tr>");
@@ -75,7 +76,8 @@ public final class ComparisonPage {
                 page.append("</tr>\n");
             }
             page.append("</tbody>\n</table>\n</div>\n");
-            page.append("<p>* no other choice is as good in money, wood lost, boards and set-ups, and better in one.</p>\n");
+            page.append(
+                    "<p>* no other choice is as good in money, wood lost, boards and set-ups, and better in one.</p>\n");
         }
         List<String> incomplete = rows.incomplete(section);
         if (!incomplete.isEmpty()) {

@@ -111,7 +111,8 @@ public final class ComparisonPicture {
         for (Choice choice : shown) {
             names.add(unique(Clip.to(rows.name(section, choice), NAME), names));
             proved.add(amount(choice.objective().bound()));
-            open.add(amount(choice.objective().value().subtract(choice.objective().bound())));
+            open.add(amount(
+                    choice.objective().value().subtract(choice.objective().bound())));
         }
         chart.addSeries("proved: not under", names, proved);
         chart.addSeries("this plan", names, open);
@@ -136,8 +137,12 @@ public final class ComparisonPicture {
         styler.setAxisTickLabelsColor(INK).setPlotGridLinesColor(LINE).setPlotGridVerticalLinesVisible(false);
         styler.setChartTitleFont(small).setChartTitleBoxVisible(false).setLegendFont(small);
         styler.setLegendPosition(LegendPosition.OutsideS).setLegendLayout(LegendLayout.Horizontal);
-        styler.setChartBackgroundColor(Color.WHITE).setPlotBackgroundColor(Color.WHITE).setPlotBorderVisible(false);
-        styler.setLegendBorderColor(Color.WHITE).setLegendBackgroundColor(Color.WHITE).setChartFontColor(INK);
+        styler.setChartBackgroundColor(Color.WHITE)
+                .setPlotBackgroundColor(Color.WHITE)
+                .setPlotBorderVisible(false);
+        styler.setLegendBorderColor(Color.WHITE)
+                .setLegendBackgroundColor(Color.WHITE)
+                .setChartFontColor(INK);
     }
 
     private String unit() {
@@ -150,7 +155,8 @@ public final class ComparisonPicture {
 
     private BigDecimal amount(BigInteger atoms) {
         return switch (job.goal()) {
-            case COST -> new BigDecimal(atoms, Math.max(0, job.writing().currency().getDefaultFractionDigits()));
+            case COST ->
+                new BigDecimal(atoms, Math.max(0, job.writing().currency().getDefaultFractionDigits()));
             case BOARDS -> new BigDecimal(atoms);
             case WASTE -> new BigDecimal(atoms).divide(CUBIC_DECIMETRE, 2, RoundingMode.HALF_UP);
         };

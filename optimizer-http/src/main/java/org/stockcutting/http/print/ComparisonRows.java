@@ -104,8 +104,8 @@ final class ComparisonRows {
             return "-";
         }
         boolean imperial = job.writing().unit().isImperial();
-        BigDecimal weight = BigDecimal.valueOf(choice.weightGrams())
-                .divide(imperial ? POUND : KILOGRAM, 0, RoundingMode.UP);
+        BigDecimal weight =
+                BigDecimal.valueOf(choice.weightGrams()).divide(imperial ? POUND : KILOGRAM, 0, RoundingMode.UP);
         return weight.toPlainString() + (imperial ? " lb" : " kg");
     }
 }

@@ -58,7 +58,8 @@ final class ComparisonSentences {
             } else if (difference.saves() == null) {
                 sentences.add("Lifting " + what + " does not make everything possible.");
             } else {
-                sentences.add(Character.toUpperCase(what.charAt(0)) + what.substring(1) + " costs " + amount(difference));
+                sentences.add(
+                        Character.toUpperCase(what.charAt(0)) + what.substring(1) + " costs " + amount(difference));
             }
         }
         return sentences;
@@ -102,10 +103,7 @@ final class ComparisonSentences {
     }
 
     private static String missing(Choice choice) {
-        return choice.unplaced().stream()
-                .map(Unplaced::part)
-                .limit(4)
-                .collect(Collectors.joining(", "))
+        return choice.unplaced().stream().map(Unplaced::part).limit(4).collect(Collectors.joining(", "))
                 + (choice.unplaced().size() > 4 ? " and more" : "");
     }
 }

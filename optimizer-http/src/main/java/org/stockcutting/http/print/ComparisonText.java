@@ -61,7 +61,8 @@ public final class ComparisonText {
         }
         page.line("The whole job, where everything can be made:");
         table(whole, page);
-        page.wrapped("  All together: " + amounts.value(job.goal(), all.objective().value()) + ", "
+        page.wrapped(
+                "  All together: " + amounts.value(job.goal(), all.objective().value()) + ", "
                         + PlanText.counted(all.boards(), "piece") + " to buy.",
                 "    ");
     }

@@ -46,12 +46,15 @@ class ComparisonRouteTest {
             assertThat(Client.text(csv)).contains("'@plank,optimal,12.00,USD");
             HttpResponse<byte[]> svg = post(client, HandMade.JOB, "image/svg+xml");
             assertThat(svg.headers().firstValue("Content-Type").orElse("")).startsWith("image/svg+xml");
-            assertThat(svg.headers().firstValue("Content-Disposition").orElse("")).startsWith("attachment");
+            assertThat(svg.headers().firstValue("Content-Disposition").orElse(""))
+                    .startsWith("attachment");
             assertThat(Client.text(svg)).contains("<svg").doesNotContain("<script");
             HttpResponse<byte[]> html = post(client, HandMade.JOB, "text/html");
-            assertThat(html.headers().firstValue("Content-Disposition").orElse("")).startsWith("attachment");
+            assertThat(html.headers().firstValue("Content-Disposition").orElse(""))
+                    .startsWith("attachment");
             assertThat(Client.text(html)).contains("<table>").doesNotContain("<script");
-            assertThat(post(client, HandMade.JOB, "application/pdf").statusCode()).isEqualTo(406);
+            assertThat(post(client, HandMade.JOB, "application/pdf").statusCode())
+                    .isEqualTo(406);
         }
     }
 
@@ -59,7 +62,8 @@ class ComparisonRouteTest {
     void refusesUnknownSubsetsAndLongWaits() throws Exception {
         try (Service service = Service.start(ServiceSettings.on("127.0.0.1", 0), PLANNER)) {
             Client client = new Client(service.port());
-            String unknown = HandMade.JOB.replace("\"goal\": \"cost\"", "\"goal\": \"cost\", \"compare\": [[\"board\"]]");
+            String unknown =
+                    HandMade.JOB.replace("\"goal\": \"cost\"", "\"goal\": \"cost\", \"compare\": [[\"board\"]]");
             assertFault(client.postJson("/v1/comparisons", unknown), 422, "/compare/0/0", "unknown-stock");
             String slow =
                     HandMade.JOB.replace("\"goal\": \"cost\"", "\"goal\": \"cost\", \"effort\": {\"seconds\": 11}");
