@@ -1,16 +1,24 @@
 package org.stockcutting;
 
 import java.util.List;
+import org.stockcutting.check.PlanChecker;
+import org.stockcutting.io.JobHash;
 import org.stockcutting.job.Effort;
 import org.stockcutting.job.Fault;
+import org.stockcutting.job.FaultCode;
 import org.stockcutting.job.Job;
 import org.stockcutting.job.JobOrder;
 import org.stockcutting.job.JobReview;
+import org.stockcutting.mishap.LeftToDo;
+import org.stockcutting.mishap.Mishap;
 import org.stockcutting.plan.CancelToken;
 import org.stockcutting.plan.Comparison;
 import org.stockcutting.plan.ComparisonListener;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.ProgressListener;
+import org.stockcutting.plan.Replan;
+import org.stockcutting.plan.Violation;
+import org.stockcutting.plan.Worklog;
 import org.stockcutting.solve.Solver;
 
 /**
@@ -77,6 +85,82 @@ public final class Optimizer {
         List<Fault> faults = JobReview.review(job);
         if (!faults.isEmpty()) {
             throw new JobRefusedException(faults);
+        }
+    }
+
+    /**
+     * Plans what is left after a mishap, with the effort that the job asks for.
+     *
+     * @throws WorklogRefusedException if the worklog cannot be followed, with every fault
+     */
+    public Replan replan(Job job, CuttingPlan plan, Worklog worklog) {
+        return replan(job, plan, worklog, job.effort(), new CancelToken());
+    }
+
+    /**
+     * Plans what is left after a mishap: finished cuts stay, wood in hand comes first, and of plans that are worth the same the one that
+     * changes fewest layouts. Never dearer than the parts that are left planned afresh from the same wood.
+     *
+     * @param job the job
+     * @param plan the plan of it that was followed
+     * @param worklog what has happened
+     * @param effort how hard to search; the attempts together take up to about twice that
+     * @param cancel stops the search early: the best plan so far is returned
+     * @return the job that is left with its plan, which the independent checker has accepted
+     * @throws JobRefusedException if the job, or what is left of it, cannot be planned as it stands
+     * @throws WorklogRefusedException if plan or worklog cannot be followed, with every fault
+     * @throws PlanRejectedException if the checker refuses the new plan: a fault of this library
+     */
+    public Replan replan(Job job, CuttingPlan plan, Worklog worklog, Effort effort, CancelToken cancel) {
+        List<Fault> faults = JobReview.review(job);
+        if (!faults.isEmpty()) {
+            throw new JobRefusedException(faults);
+        }
+        followable(job, plan);
+        faults = Mishap.review(job, plan, worklog);
+        if (!faults.isEmpty()) {
+            throw new WorklogRefusedException(faults);
+        }
+        LeftToDo left = Mishap.leftToDo(job.withEffort(effort), plan, worklog);
+        Job rest = left.job();
+        if (rest == null) {
+            return Replanning.describe(left, null);
+        }
+        List<Fault> unfit = JobReview.review(rest);
+        if (!unfit.isEmpty()) {
+            throw new JobRefusedException(unfit);
+        }
+        CuttingPlan answer = new Replanner(
+                        JobOrder.of(rest).sorted(),
+                        left.units(),
+                        (some, hard) -> plan(some, hard, ProgressListener.NONE, cancel),
+                        cancel)
+                .plan();
+        return Replanning.describe(left, answer);
+    }
+
+    /** Only a plan that belongs to the job and holds can be gone on with. */
+    private static void followable(Job job, CuttingPlan plan) {
+        String hash = JobHash.of(JobOrder.of(job).sorted());
+        if (!plan.header().jobHash().equals(hash)) {
+            throw new WorklogRefusedException(
+                    List.of(
+                            new Fault(
+                                    "/plan",
+                                    FaultCode.OTHER_PLAN.word(),
+                                    plan.header().jobHash(),
+                                    hash,
+                                    "The plan was made for another job, or the job was changed since; give the two that belong together.")));
+        }
+        List<Violation> violations = PlanChecker.check(job, plan);
+        if (!violations.isEmpty()) {
+            Violation first = violations.get(0);
+            throw new WorklogRefusedException(List.of(new Fault(
+                    "/plan",
+                    FaultCode.PLAN_DOES_NOT_HOLD.word(),
+                    first.pointer() + " " + first.cause(),
+                    "a plan that the checker accepts",
+                    "The plan does not hold, so it cannot be gone on with: " + first.text() + ".")));
         }
     }
 }

@@ -53,7 +53,16 @@ public enum FaultCode {
     MISSING_PRICE("missing-price", "the goal is money and an entry has no price"),
     MIXED_CURRENCIES("mixed-currencies", "prices are in different currencies"),
     NOMINAL_ON_SHEET("nominal-on-sheet", "sheets are measured, they have no trade size of boards"),
-    MIXED_GROUP("mixed-group", "parts that must come from one board cannot be cut from the same board");
+    MIXED_GROUP("mixed-group", "parts that must come from one board cannot be cut from the same board"),
+
+    // The meaning of a worklog.
+    OTHER_PLAN("other-plan", "the worklog or the plan belongs to another job"),
+    PLAN_DOES_NOT_HOLD("plan-does-not-hold", "the plan breaks rules of its job, so it cannot be gone on with"),
+    UNKNOWN_STEP("unknown-step", "the cut sequence has no such step"),
+    EARLIER_STEP_OPEN("earlier-step-open", "a step is done though an earlier one of its board is not"),
+    UNKNOWN_PART("unknown-part", "the job has no such part"),
+    UNKNOWN_BOARD("unknown-board", "the plan has no such board"),
+    NOT_CUT("not-cut", "a piece is said to be spoiled that is not cut yet");
 
     private final String word;
     private final String meaning;

@@ -1,0 +1,256 @@
+package org.stockcutting.mishap;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import org.stockcutting.blank.BlankPlanner;
+import org.stockcutting.blank.RoughPiece;
+import org.stockcutting.blank.RoughSection;
+import org.stockcutting.job.AllowanceProfile;
+import org.stockcutting.job.Job;
+import org.stockcutting.length.Length;
+import org.stockcutting.part.Making;
+import org.stockcutting.part.Part;
+import org.stockcutting.part.Section;
+import org.stockcutting.plan.Replan;
+
+/**
+ * A parts list for some of a job's rough pieces only, and which piece each of its pieces stands for.
+ *
+ * <p>Groups bind each set on its own, so where there are several sets each gets lines of its own. A panel or lamination of which some
+ * staves or plies are wanted no more becomes lines of single pieces with the rough size that they have in the panel.
+ */
+public final class Lines {
+
+    private final Job job;
+    private final Map<Want, Length> widths;
+    private final List<Part> parts = new ArrayList<>();
+    private final List<Replan.Line> lines = new ArrayList<>();
+    private final SortedMap<String, AllowanceProfile> allowances;
+    private final Map<Want, Want> forward = new HashMap<>();
+    private final Map<Want, Want> backward = new HashMap<>();
+    private final Set<String> ids = new HashSet<>();
+
+    private Lines(Job job, Map<Want, Length> widths) {
+        this.job = job;
+        this.widths = widths;
+        this.allowances = new TreeMap<>(job.allowances());
+        job.parts().forEach(part -> ids.add(part.id()));
+    }
+
+    /**
+     * @param wants the pieces that are wanted
+     * @param spares how many spares are still wanted, by part
+     * @param widths widths that staves have in the plan, where they differ from the job's own
+     */
+    public static Lines of(Job job, SortedSet<Want> wants, Map<String, Integer> spares, Map<Want, Length> widths) {
+        Lines lines = new Lines(job, widths);
+        Map<String, RoughPiece> rough = new HashMap<>();
+        BlankPlanner.plan(job).forEach(piece -> rough.put(piece.part().id(), piece));
+        for (Part part : job.parts()) {
+            SortedMap<Integer, SortedSet<Integer>> numbers = new TreeMap<>();
+            for (Want want : wants) {
+                if (want.part().equals(part.id())) {
+                    numbers.computeIfAbsent(want.number(), n -> new TreeSet<>()).add(want.member());
+                }
+            }
+            RoughPiece piece = rough.get(part.id());
+            if (piece != null && !numbers.isEmpty()) {
+                lines.add(piece, numbers, spares.getOrDefault(part.id(), 0));
+            }
+        }
+        return lines;
+    }
+
+    /** The new parts list. */
+    public List<Part> parts() {
+        return parts;
+    }
+
+    /** Profiles of the job and of single staves and plies. */
+    public SortedMap<String, AllowanceProfile> allowances() {
+        return allowances;
+    }
+
+    /** What the lines stand for. */
+    public List<Replan.Line> lines() {
+        return lines;
+    }
+
+    /** What a piece of the job is called in the new parts list, or null where it is not wanted. */
+    public @Nullable Want renamed(Want own) {
+        return forward.get(own);
+    }
+
+    /** What a piece of the new parts list is called in the job, or null where it is a spare. */
+    public @Nullable Want original(Want renamed) {
+        return backward.get(renamed);
+    }
+
+    /** The line that a part's spares are of, or null where none are wanted. */
+    public @Nullable Part spareLine(String part) {
+        for (int i = 0; i < parts.size(); i++) {
+            if (lines.get(i).part().equals(part) && parts.get(i).spares() > 0) {
+                return parts.get(i);
+            }
+        }
+        return null;
+    }
+
+    private void add(RoughPiece piece, SortedMap<Integer, SortedSet<Integer>> numbers, int spares) {
+        Part part = piece.part();
+        SortedMap<Integer, List<Integer>> complete = new TreeMap<>();
+        SortedMap<Integer, SortedSet<Integer>> incomplete = new TreeMap<>();
+        numbers.forEach((number, members) -> {
+            if (piece.kind() == RoughPiece.Kind.WHOLE || members.size() == piece.perPart()) {
+                complete.computeIfAbsent(set(part, number), s -> new ArrayList<>())
+                        .add(number);
+            } else {
+                incomplete.put(number, members);
+            }
+        });
+        complete.forEach((set, own) -> wholeLine(piece, set, own, set.equals(complete.firstKey()) ? spares : 0));
+        singles(piece, incomplete);
+    }
+
+    /** Which set a number belongs to; only groups care. */
+    private int set(Part part, int number) {
+        return part.group() == null || job.sets() == 1 ? 0 : (number - 1) / part.quantity() + 1;
+    }
+
+    private static String inSet(String name, int set) {
+        return set == 0 ? name : name + " set " + set;
+    }
+
+    private void wholeLine(RoughPiece piece, int set, List<Integer> numbers, int spares) {
+        Part part = piece.part();
+        String id = set == 0 ? part.id() : free(inSet(part.id(), set));
+        String group = part.group() == null ? null : inSet(part.group(), set);
+        parts.add(copy(part, id, numbers.size(), part.length(), part.section(), spares, part.making(), group));
+        lines.add(new Replan.Line(id, part.id(), numbers, List.of()));
+        for (int i = 0; i < numbers.size(); i++) {
+            if (piece.kind() == RoughPiece.Kind.WHOLE) {
+                link(new Want(part.id(), numbers.get(i), 0), new Want(id, i + 1, 0));
+            } else {
+                for (int member = 1; member <= piece.perPart(); member++) {
+                    link(new Want(part.id(), numbers.get(i), member), new Want(id, i + 1, member));
+                }
+            }
+        }
+    }
+
+    private record Kind(int set, int panel, Length width) {}
+
+    /** Single staves or plies: one line for all that are equal, but a panel from one board gets its own. */
+    private void singles(RoughPiece piece, SortedMap<Integer, SortedSet<Integer>> incomplete) {
+        Part part = piece.part();
+        boolean oneBoard =
+                part.making() instanceof Making.GlueUp glueUp && glueUp.from() == Making.StaveSource.ONE_BOARD;
+        Map<Kind, List<Want>> kinds = new java.util.LinkedHashMap<>();
+        incomplete.forEach((number, members) -> {
+            for (int member : members) {
+                Want want = new Want(part.id(), number, member);
+                Length width = widths.getOrDefault(want, sized(piece).width());
+                Kind kind = new Kind(set(part, number), oneBoard ? number : 0, width);
+                kinds.computeIfAbsent(kind, k -> new ArrayList<>()).add(want);
+            }
+        });
+        kinds.forEach((kind, wants) -> singleLine(piece, kind, wants));
+    }
+
+    private void singleLine(RoughPiece piece, Kind kind, List<Want> wants) {
+        Part part = piece.part();
+        boolean stave = piece.kind() == RoughPiece.Kind.STAVE;
+        String id = free(part.id() + (stave ? " staves" : " plies"));
+        RoughSection.Sized rough = sized(piece);
+        Length thickness = rough.thickness();
+        if (rough.planed()) {
+            thickness = piece.kind() == RoughPiece.Kind.PLY
+                    ? thickness.minus(profile(AllowanceProfile.LAMINATION).perPly())
+                    : ((Section.Measured) part.section()).thickness();
+        }
+        Making making = new Making.AsCut();
+        if (rough.planed()) {
+            making = new Making.Milled(planing(rough.thickness().minus(thickness)));
+        }
+        String group = part.group() == null ? null : inSet(part.group(), kind.set());
+        if (group == null && kind.panel() > 0) {
+            group = id;
+        }
+        Section section = new Section.Measured(kind.width(), thickness);
+        parts.add(copy(part, id, wants.size(), piece.length(), section, 0, making, group));
+        lines.add(new Replan.Line(
+                id,
+                part.id(),
+                wants.stream().map(Want::number).toList(),
+                wants.stream().map(Want::member).toList()));
+        for (int i = 0; i < wants.size(); i++) {
+            link(wants.get(i), new Want(id, i + 1, 0));
+        }
+    }
+
+    private AllowanceProfile profile(String name) {
+        return java.util.Objects.requireNonNull(allowances.get(name));
+    }
+
+    /** The profile that only planes this much off. */
+    private String planing(Length off) {
+        AllowanceProfile wanted =
+                new AllowanceProfile(Length.ZERO, Length.ZERO, off, Length.ZERO, Length.ZERO, Length.ZERO);
+        for (int i = 1; ; i++) {
+            String name = "single " + i;
+            AllowanceProfile other = allowances.putIfAbsent(name, wanted);
+            if (other == null || other.equals(wanted)) {
+                return name;
+            }
+        }
+    }
+
+    private static RoughSection.Sized sized(RoughPiece piece) {
+        return (RoughSection.Sized) piece.section();
+    }
+
+    private String free(String wanted) {
+        String id = wanted;
+        for (int i = 2; !ids.add(id); i++) {
+            id = wanted + " " + i;
+        }
+        return id;
+    }
+
+    private void link(Want own, Want renamed) {
+        forward.put(own, renamed);
+        backward.put(renamed, own);
+    }
+
+    private static Part copy(
+            Part part,
+            String id,
+            int quantity,
+            Length length,
+            Section section,
+            int spares,
+            Making making,
+            @Nullable String group) {
+        return new Part(
+                id,
+                quantity,
+                length,
+                section,
+                part.material(),
+                part.grain(),
+                part.woodClass(),
+                spares,
+                making,
+                group,
+                part.note());
+    }
+}

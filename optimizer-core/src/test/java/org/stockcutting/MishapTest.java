@@ -1,0 +1,159 @@
+package org.stockcutting;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import org.stockcutting.check.PlanChecker;
+import org.stockcutting.generate.RandomJobs;
+import org.stockcutting.job.Effort;
+import org.stockcutting.job.Job;
+import org.stockcutting.job.JobReview;
+import org.stockcutting.part.Part;
+import org.stockcutting.plan.CuttingPlan;
+import org.stockcutting.plan.Layout;
+import org.stockcutting.plan.Replan;
+import org.stockcutting.plan.SequenceStep;
+import org.stockcutting.plan.Worklog;
+import org.stockcutting.stock.StockItem;
+
+/** Random mishaps: what is finished stays, the checker accepts what is left, and it is never dearer than planning it afresh. */
+class MishapTest {
+
+    private static final int MISHAPS = 500;
+    private static final Effort SMALL = new Effort(20_000L, null, 1, 1);
+
+    private final Optimizer optimizer = new Optimizer();
+
+    @Test
+    void afterAnyMishapTheRestIsPlannedAndNeverDearerThanAfresh() {
+        int planned = 0;
+        int kept = 0;
+        int changed = 0;
+        for (long seed = 1; seed <= MISHAPS; seed++) {
+            Job job = RandomJobs.job(seed).withEffort(SMALL);
+            CuttingPlan plan = optimizer.plan(job);
+            Worklog worklog = RandomMishap.of(seed, plan);
+            Replan replan;
+            try {
+                replan = optimizer.replan(job, plan, worklog);
+            } catch (JobRefusedException e) {
+                assertThat(e.faults())
+                        .as("seed %d", seed)
+                        .allMatch(fault -> fault.code().equals("no-stock"));
+                continue;
+            } catch (RuntimeException e) {
+                throw new AssertionError("seed " + seed + ": " + e.getMessage(), e);
+            }
+            finishedCutsAreKept(seed, job, plan, worklog, replan);
+            if (replan.job() == null || replan.plan() == null) {
+                continue;
+            }
+            planned++;
+            kept += replan.kept().size();
+            changed += replan.changed().size();
+            everyPieceIsAccountedForOnce(seed, job, replan);
+            woodIsNotInvented(seed, plan, replan);
+            assertThat(JobReview.review(replan.job())).as("seed %d", seed).isEmpty();
+            assertThat(PlanChecker.check(replan.job(), replan.plan()))
+                    .as("seed %d", seed)
+                    .isEmpty();
+            CuttingPlan afresh = optimizer.plan(replan.job());
+            int missing = missing(replan.plan());
+            assertThat(missing).as("left out, seed %d", seed).isLessThanOrEqualTo(missing(afresh));
+            if (missing == missing(afresh)) {
+                assertThat(replan.plan().objective().value())
+                        .as("value, seed %d", seed)
+                        .isLessThanOrEqualTo(afresh.objective().value());
+            }
+        }
+        System.out.println(
+                planned + " mishaps planned, " + kept + " pieces of wood kept as planned, " + changed + " changed");
+        assertThat(planned).isGreaterThan(MISHAPS / 2);
+        assertThat(kept).isGreaterThan(changed);
+    }
+
+    private static int missing(CuttingPlan plan) {
+        return plan.unplaced().stream().mapToInt(line -> line.quantity()).sum();
+    }
+
+    /** A done step names the part it frees: that part is not wanted again unless it was spoiled. */
+    private static void finishedCutsAreKept(long seed, Job job, CuttingPlan plan, Worklog worklog, Replan replan) {
+        Set<Integer> done = new HashSet<>(worklog.done());
+        Set<String> spoiled = new HashSet<>();
+        worklog.spoiled().forEach(piece -> spoiled.add(piece.part() + " " + piece.number()));
+        Set<String> staved = new HashSet<>();
+        plan.layouts()
+                .forEach(layout -> layout.pieces().stream()
+                        .filter(piece -> !piece.members().isEmpty())
+                        .forEach(piece -> staved.add(piece.part())));
+        Map<String, Integer> demand = new TreeMap<>();
+        job.parts().forEach(part -> demand.put(part.id(), job.demand(part)));
+        Set<String> wanted = new TreeSet<>();
+        replan.lines().forEach(line -> line.numbers().forEach(number -> wanted.add(line.part() + " " + number)));
+        for (SequenceStep step : plan.derived().cutSequence()) {
+            String part = step.part();
+            Integer number = step.number();
+            if (part == null || number == null || staved.contains(part) || number > demand.getOrDefault(part, 0)) {
+                continue;
+            }
+            String name = part + " " + number;
+            if (done.contains(step.step()) && !spoiled.contains(name)) {
+                assertThat(wanted).as("seed %d", seed).doesNotContain(name);
+            }
+        }
+    }
+
+    private static void everyPieceIsAccountedForOnce(long seed, Job job, Replan replan) {
+        for (Part part : job.parts()) {
+            List<Integer> numbers = new ArrayList<>();
+            replan.finished().stream()
+                    .filter(line -> line.part().equals(part.id()))
+                    .forEach(line -> line.numbers().stream()
+                            .filter(number -> number <= job.demand(part))
+                            .forEach(numbers::add));
+            replan.lines().stream()
+                    .filter(line -> line.part().equals(part.id()))
+                    .forEach(line ->
+                            numbers.addAll(line.members().isEmpty() ? line.numbers() : new TreeSet<>(line.numbers())));
+            assertThat(new TreeSet<>(numbers))
+                    .as("%s, seed %d", part.id(), seed)
+                    .hasSize(job.demand(part));
+            if (replan.lines().stream()
+                    .noneMatch(line ->
+                            line.part().equals(part.id()) && !line.members().isEmpty())) {
+                assertThat(numbers).as("%s, seed %d", part.id(), seed).doesNotHaveDuplicates();
+            }
+        }
+    }
+
+    /** The pieces of a board in hand are together no larger than the board was. */
+    private static void woodIsNotInvented(long seed, CuttingPlan plan, Replan replan) {
+        Job job = java.util.Objects.requireNonNull(replan.job());
+        for (Map.Entry<String, Layout> board : RandomMishap.boards(plan).entrySet()) {
+            BigInteger inHand = BigInteger.ZERO;
+            for (StockItem.OnHand item : job.onHand()) {
+                if (item.id().equals(board.getKey()) || item.id().startsWith(board.getKey() + "-")) {
+                    inHand = inHand.add(
+                            area(item.length().nanometres(), item.width().nanometres()));
+                }
+            }
+            Layout layout = board.getValue();
+            assertThat(inHand)
+                    .as("%s, seed %d", board.getKey(), seed)
+                    .isLessThanOrEqualTo(
+                            area(layout.length().nanometres(), layout.width().nanometres()));
+        }
+    }
+
+    private static BigInteger area(long length, long width) {
+        return BigInteger.valueOf(length).multiply(BigInteger.valueOf(width));
+    }
+}
