@@ -22,7 +22,7 @@ final class ZoneReader {
     }
 
     /** A rectangle of which only one side was measured reaches to the edge of the board on the other. */
-    private static Zone zone(DocObject zone, Length boardWidth, Reading reading) {
+    static Zone zone(DocObject zone, Length boardWidth, Reading reading) {
         Length fromEdge = zone.length("fromEdge");
         Length toEdge = zone.length("toEdge");
         if (zone.has("toEdge") && !zone.has("fromEdge")) {

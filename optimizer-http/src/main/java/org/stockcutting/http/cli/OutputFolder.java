@@ -13,10 +13,13 @@ import org.stockcutting.http.print.SvgPrinter;
 import org.stockcutting.http.print.paper.LabelPdf;
 import org.stockcutting.http.print.paper.Paper;
 import org.stockcutting.http.print.paper.PlanPdf;
+import org.jspecify.annotations.Nullable;
 import org.stockcutting.io.CsvTables;
+import org.stockcutting.io.JobWriter;
 import org.stockcutting.job.Fault;
 import org.stockcutting.job.Job;
 import org.stockcutting.plan.CuttingPlan;
+import org.stockcutting.plan.Replan;
 
 /** Writes a plan as files. Drawings of an earlier plan that this one has no use for are removed. */
 final class OutputFolder {
@@ -51,6 +54,24 @@ final class OutputFolder {
             drawings(job, plan);
             Files.write(folder.resolve("plan.pdf"), PlanPdf.plan(job, plan, paper));
             Files.write(folder.resolve("labels.pdf"), LabelPdf.labels(job, plan, paper));
+        } catch (IOException e) {
+            throw unwritable(folder, "a folder that can be written to", e);
+        }
+    }
+
+    /** Writes what is left after a mishap: its document, the job that is left, and the new plan as above. */
+    void write(Replan replan, String document, @Nullable String planDocument) {
+        Job job = replan.job();
+        CuttingPlan plan = replan.plan();
+        if (job != null && plan != null && planDocument != null) {
+            write(job, plan, planDocument);
+        }
+        try {
+            Files.createDirectories(folder);
+            text("replan.json", document);
+            if (job != null) {
+                text("job.json", JobWriter.write(job));
+            }
         } catch (IOException e) {
             throw unwritable(folder, "a folder that can be written to", e);
         }

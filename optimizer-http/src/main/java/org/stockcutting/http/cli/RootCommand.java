@@ -35,7 +35,7 @@ final class RootCommand implements Runnable {
     public void run() {
         if (spec != null) {
             throw new ParameterException(
-                    spec.commandLine(), "A command is missing: plan, compare, check, review or serve.");
+                    spec.commandLine(), "A command is missing: plan, compare, replan, check, review or serve.");
         }
     }
 
@@ -45,6 +45,7 @@ final class RootCommand implements Runnable {
         CommandLine commandLine = new CommandLine(root)
                 .addSubcommand(new PlanCommand(planner))
                 .addSubcommand(new CompareCommand(planner))
+                .addSubcommand(new ReplanCommand())
                 .addSubcommand(new CheckCommand())
                 .addSubcommand(new ReviewCommand())
                 .addSubcommand(new ServeCommand(planner));

@@ -33,7 +33,8 @@ final class BodyLimits implements ContentLoaderFactory {
             Request request,
             Response response,
             Callback callback) {
-        boolean check = Request.getPathInContext(request).equals(Routes.CHECKS);
+        String path = Request.getPathInContext(request);
+        boolean check = path.equals(Routes.CHECKS) || path.equals(Routes.REPLANS);
         return (check ? checks : jobs).newContentLoader(contentType, mimeType, handler, request, response, callback);
     }
 }

@@ -5,7 +5,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.Map;
 import org.stockcutting.JobRefusedException;
+import org.stockcutting.Optimizer;
+import org.stockcutting.WorklogRefusedException;
 import org.stockcutting.check.PlanChecker;
 import org.stockcutting.draw.LayoutDrawing;
 import org.stockcutting.draw.LayoutPainter;
@@ -25,7 +28,10 @@ import org.stockcutting.io.JobReader;
 import org.stockcutting.io.JobReading;
 import org.stockcutting.io.PlanReading;
 import org.stockcutting.io.PlanWriter;
+import org.stockcutting.io.ReplanWriter;
 import org.stockcutting.io.ReviewWriter;
+import org.stockcutting.io.WorklogReader;
+import org.stockcutting.io.WorklogReading;
 import org.stockcutting.job.Effort;
 import org.stockcutting.job.Fault;
 import org.stockcutting.job.FaultCode;
@@ -34,6 +40,8 @@ import org.stockcutting.plan.CancelToken;
 import org.stockcutting.plan.Comparison;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.ProgressListener;
+import org.stockcutting.plan.Replan;
+import org.stockcutting.plan.Worklog;
 
 /** The routes that take a job. */
 final class JobRoutes {
@@ -48,6 +56,7 @@ final class JobRoutes {
     private final Planner planner;
     private final SolveGate gate;
     private final JobReader jobs = new JobReader();
+    private final Optimizer optimizer = new Optimizer();
 
     JobRoutes(Planner planner, SolveGate gate) {
         this.planner = planner;
@@ -105,18 +114,63 @@ final class JobRoutes {
     /** A job and a plan in, what does not hold out. */
     void check(Context ctx) {
         String type = Accepted.choose(ctx.header("Accept"), List.of(JSON));
-        CheckBody body = CheckBody.of(RequestBody.json(ctx, ServiceSettings.CHECK_BYTES));
-        JobReading reading = jobs.read(body.job());
+        Map<String, String> body = documents(ctx, List.of("job", "plan"));
+        Job job = job(jobs.read(body.getOrDefault("job", "")));
+        CuttingPlan plan = plan(job, body);
+        answer(ctx, type, gate.solve(() -> CheckWriter.write(PlanChecker.check(job, plan))));
+    }
+
+    /** A job, its plan and what has happened in, what is left to do and its plan out. */
+    void replan(Context ctx) {
+        String type = Accepted.choose(ctx.header("Accept"), List.of(JSON));
+        Map<String, String> body = documents(ctx, List.of("job", "plan", "worklog"));
+        JobReading reading = jobs.read(body.getOrDefault("job", ""));
+        Job job = job(reading);
+        CuttingPlan plan = plan(job, body);
+        WorklogReading log = new WorklogReader(job).read(body.getOrDefault("worklog", ""));
+        Worklog worklog = log.worklog();
+        if (worklog == null) {
+            throw new ProblemException(Refusals.of(Refusals.below("/worklog", log.faults())));
+        }
+        Effort effort = halved(sync(job.effort()));
+        Replan replan = gate.solve(() -> {
+            try {
+                return optimizer.replan(job, plan, worklog, effort, new CancelToken());
+            } catch (WorklogRefusedException e) {
+                throw new ProblemException(Refusals.faulty(Refusals.below("/worklog", e.faults())));
+            } catch (JobRefusedException e) {
+                throw new ProblemException(Refusals.faulty(Refusals.below("/job", e.faults())));
+            }
+        });
+        answer(ctx, type, ReplanWriter.write(job, replan, reading.defaults()));
+    }
+
+    /** Replanning may try for about twice its effort. */
+    private static Effort halved(Effort effort) {
+        Integer seconds = effort.seconds();
+        return new Effort(
+                effort.work(), seconds == null ? null : Math.max(1, seconds / 2), effort.seed(), effort.threads());
+    }
+
+    private static Map<String, String> documents(Context ctx, List<String> names) {
+        return BodyDocuments.of(RequestBody.json(ctx, ServiceSettings.CHECK_BYTES), names);
+    }
+
+    private static Job job(JobReading reading) {
         Job job = reading.job();
         if (job == null) {
             throw new ProblemException(Refusals.of(Refusals.below("/job", reading.faults())));
         }
-        PlanReading read = PlanDocuments.reader(job).read(body.plan());
+        return job;
+    }
+
+    private static CuttingPlan plan(Job job, Map<String, String> body) {
+        PlanReading read = PlanDocuments.reader(job).read(body.getOrDefault("plan", ""));
         CuttingPlan plan = read.plan();
         if (plan == null) {
             throw new ProblemException(Refusals.of(Refusals.below("/plan", read.faults())));
         }
-        answer(ctx, type, gate.solve(() -> CheckWriter.write(PlanChecker.check(job, plan))));
+        return plan;
     }
 
     /** A job in, its faults out; a job with faults is a good question here. */

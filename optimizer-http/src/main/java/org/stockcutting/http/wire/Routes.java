@@ -13,6 +13,7 @@ import org.stockcutting.http.Planner;
 final class Routes {
 
     static final String CHECKS = "/v1/checks";
+    static final String REPLANS = "/v1/replans";
     static final String PROBLEMS = "/problems/";
 
     private static final String JSON = "application/json";
@@ -28,6 +29,7 @@ final class Routes {
         post("/v1/buying-lists", jobs::buyingList);
         post("/v1/comparisons", jobs::compare);
         post(CHECKS, jobs::check);
+        post(REPLANS, jobs::replan);
         post("/v1/reviews", jobs::review);
         get("/v1/examples", ctx -> answer(ctx, examples.document()));
         get(PROBLEMS + "{code}", Routes::explain);

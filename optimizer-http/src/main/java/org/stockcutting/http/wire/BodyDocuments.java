@@ -13,13 +13,9 @@ import java.util.Map;
 import org.stockcutting.job.Fault;
 import org.stockcutting.job.FaultCode;
 
-/**
- * The two documents in the body of a check, as the very text that was sent: their own readers judge them.
- *
- * @param job text of the job document
- * @param plan text of the plan document
- */
-record CheckBody(String job, String plan) {
+/** The documents in one body, as the very text that was sent: their own readers judge them. */
+final class BodyDocuments {
+
 
     private static final JsonFactory FACTORY = JsonFactory.builder()
             .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
@@ -31,17 +27,29 @@ record CheckBody(String job, String plan) {
                     .build())
             .build();
 
+    private final List<String> names;
+
+    private BodyDocuments(List<String> names) {
+        this.names = names;
+    }
+
     /**
      * Splits a body.
      *
-     * @throws ProblemException 400 if it is no JSON, 422 if it is anything but a job and a plan
+     * @param names the documents that it must have
+     * @return their texts by name
+     * @throws ProblemException 400 if it is no JSON, 422 if it is anything but these documents
      */
-    static CheckBody of(String body) {
+    static Map<String, String> of(String body, List<String> names) {
+        return new BodyDocuments(names).split(body);
+    }
+
+    private Map<String, String> split(String body) {
         Map<String, String> found = new HashMap<>();
         List<Fault> faults = new ArrayList<>();
         try (JsonParser parser = FACTORY.createParser(body)) {
             if (parser.nextToken() != JsonToken.START_OBJECT) {
-                throw bad("The body is not an object with a job and a plan.");
+                throw bad("The body is not an object with " + listed() + ".");
             }
             while (parser.nextToken() == JsonToken.FIELD_NAME) {
                 field(parser, body, found, faults);
@@ -52,23 +60,27 @@ record CheckBody(String job, String plan) {
         } catch (IOException | ArithmeticException | NumberFormatException e) {
             throw bad("The body is no JSON document within the limits.");
         }
-        for (String name : List.of("job", "plan")) {
+        for (String name : names) {
             if (!found.containsKey(name)) {
                 faults.add(new Fault(
                         "/" + name,
                         FaultCode.MISSING.word(),
                         "",
                         "an object",
-                        "The body has no " + name + "; send {\"job\": ..., \"plan\": ...}."));
+                        "The body has no " + name + "; send {\"" + String.join("\": ..., \"", names) + "\": ...}."));
             }
         }
         if (!faults.isEmpty()) {
             throw new ProblemException(Refusals.faulty(faults));
         }
-        return new CheckBody(found.getOrDefault("job", ""), found.getOrDefault("plan", ""));
+        return found;
     }
 
-    private static void field(JsonParser parser, String body, Map<String, String> found, List<Fault> faults)
+    private String listed() {
+        return "a " + String.join(" and a ", names);
+    }
+
+    private void field(JsonParser parser, String body, Map<String, String> found, List<Fault> faults)
             throws IOException {
         String name = parser.currentName();
         JsonToken token = parser.nextToken();
@@ -77,7 +89,7 @@ record CheckBody(String job, String plan) {
             parser.skipChildren();
             String text = body.substring(
                     from, Math.toIntExact(parser.currentLocation().getCharOffset()));
-            if (name.equals("job") || name.equals("plan")) {
+            if (names.contains(name)) {
                 if (found.put(name, text) != null) {
                     throw bad("The body has two fields named " + name + ".");
                 }
@@ -87,7 +99,7 @@ record CheckBody(String job, String plan) {
             parser.skipChildren();
         }
         String pointer = "/" + name.replace("~", "~0").replace("/", "~1");
-        boolean known = name.equals("job") || name.equals("plan");
+        boolean known = names.contains(name);
         if (known && found.put(name, "") != null) {
             throw bad("The body has two fields named " + name + ".");
         }
@@ -95,8 +107,8 @@ record CheckBody(String job, String plan) {
                 pointer,
                 known ? FaultCode.WRONG_TYPE.word() : FaultCode.UNKNOWN_FIELD.word(),
                 known ? String.valueOf(token) : name,
-                known ? "an object" : "job and plan",
-                known ? "A " + name + " is an object." : "A check takes job and plan, nothing else."));
+                known ? "an object" : String.join(" and ", names),
+                known ? "A " + name + " is an object." : "This address takes " + String.join(" and ", names) + ", nothing else."));
     }
 
     private static ProblemException bad(String detail) {
