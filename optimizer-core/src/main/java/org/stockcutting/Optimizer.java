@@ -20,6 +20,8 @@ import org.stockcutting.plan.Replan;
 import org.stockcutting.plan.Violation;
 import org.stockcutting.plan.Worklog;
 import org.stockcutting.solve.Solver;
+import org.stockcutting.wood.WoodRisk;
+import org.stockcutting.wood.WoodSimulation;
 
 /**
  * Plans jobs. One instance serves any number of threads at a time; it holds no state but built solver settings, so keep it.
@@ -162,5 +164,20 @@ public final class Optimizer {
                     "a plan that the checker accepts",
                     "The plan does not hold, so it cannot be gone on with: " + first.text() + ".")));
         }
+    }
+
+    /**
+     * How many boards to take so that real wood suffices: simulates purchases of the plan's boards, with knots as the job's {@code wood}
+     * expects them. An estimate; the plan, its cost and its bound stay what they are.
+     *
+     * @param job a job; its effort gives seed and threads
+     * @param plan a plan of this job that places every part
+     * @throws IllegalArgumentException if the plan leaves parts out
+     */
+    public WoodRisk sure(Job job, CuttingPlan plan) {
+        return new WoodSimulation(
+                        JobOrder.of(job).sorted(),
+                        (purchase, effort) -> plan(purchase, effort, ProgressListener.NONE, new CancelToken()))
+                .run(plan);
     }
 }

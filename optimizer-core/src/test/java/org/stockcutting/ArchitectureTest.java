@@ -52,6 +52,7 @@ class ArchitectureTest {
             room("sequence", values("blank", "pattern", "plan"), MATH),
             room("check", values("pattern", "plan"), MATH),
             room("report", values("blank", "pattern", "plan", "sequence"), MATH),
+            room("wood", values("blank", "pattern.fit", "pattern", "plan"), MATH),
             room("draw", values("blank", "pattern", "plan", "sequence", "report"), MATH),
             room("solve.instance", List.of("plan")),
             room("solve.lp", List.of()),
@@ -59,7 +60,11 @@ class ArchitectureTest {
             room("solve.guillotine", List.of("plan", "solve.instance", "solve.lp")),
             room("solve.search", List.of("plan", "solve.instance"), "org.optaplanner.."),
             room("solve.layout", values("blank", "pattern", "pattern.fit", "plan", "solve.instance"), MATH),
-            room("io", values("blank", "pattern", "plan", "sequence", "report"), "com.fasterxml.jackson..", MATH));
+            room(
+                    "io",
+                    values("blank", "pattern", "plan", "sequence", "report", "wood"),
+                    "com.fasterxml.jackson..",
+                    MATH));
 
     @TestFactory
     Stream<DynamicTest> eachRoomSeesOnlyWhatLiesBeforeIt() {

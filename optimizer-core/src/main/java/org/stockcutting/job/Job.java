@@ -22,6 +22,7 @@ import org.stockcutting.stock.StockItem;
  * @param effort how hard to search
  * @param terms what is reckoned about load and bill beside the plan
  * @param compare subsets of what is for sale, by id, that a comparison looks at besides each entry alone and all together
+ * @param wood knots to be expected, and how sure to be; it changes no plan
  */
 public record Job(
         String name,
@@ -35,7 +36,8 @@ public record Job(
         Goal goal,
         Effort effort,
         TradeTerms terms,
-        List<List<String>> compare) {
+        List<List<String>> compare,
+        WoodRules wood) {
 
     public Job {
         allowances = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(allowances));
@@ -45,7 +47,7 @@ public record Job(
         compare = compare.stream().map(List::copyOf).toList();
     }
 
-    /** A job with nothing said about load and bill, and no subsets to compare. */
+    /** A job with nothing said about load, bill, wood and subsets to compare. */
     public Job(
             String name,
             Writing writing,
@@ -57,7 +59,7 @@ public record Job(
             List<StockItem.OnHand> onHand,
             Goal goal,
             Effort effort) {
-        this(name, writing, sets, shop, allowances, parts, forSale, onHand, goal, effort, TradeTerms.NONE, List.of());
+        this(name, writing, sets, shop, allowances, parts, forSale, onHand, goal, effort, TradeTerms.NONE, List.of(), WoodRules.defaults());
     }
 
     /** How many finished pieces of this line the whole job needs; spares not counted. */
@@ -67,17 +69,22 @@ public record Job(
 
     /** The same job, to be searched harder or less hard. */
     public Job withEffort(Effort other) {
-        return new Job(name, writing, sets, shop, allowances, parts, forSale, onHand, goal, other, terms, compare);
+        return new Job(name, writing, sets, shop, allowances, parts, forSale, onHand, goal, other, terms, compare, wood);
     }
 
     /** The same job in which only some parts are made, of other stock. Subsets to compare are not carried over. */
     public Job withLists(List<Part> other, List<StockItem.ForSale> toBuy, List<StockItem.OnHand> owned) {
-        return new Job(name, writing, sets, shop, allowances, other, toBuy, owned, goal, effort, terms, List.of());
+        return new Job(name, writing, sets, shop, allowances, other, toBuy, owned, goal, effort, terms, List.of(), wood);
     }
 
     /** The same job in another shop. */
     public Job withShop(ShopRules other) {
-        return new Job(name, writing, sets, other, allowances, parts, forSale, onHand, goal, effort, terms, compare);
+        return new Job(name, writing, sets, other, allowances, parts, forSale, onHand, goal, effort, terms, compare, wood);
+    }
+
+    /** The same job with other knowledge of its wood. */
+    public Job withWood(WoodRules other) {
+        return new Job(name, writing, sets, shop, allowances, parts, forSale, onHand, goal, effort, terms, compare, other);
     }
 
     /** The profiles that a job has without defining them, in exact inches. */

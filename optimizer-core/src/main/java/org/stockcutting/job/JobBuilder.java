@@ -44,6 +44,7 @@ public final class JobBuilder {
     private @Nullable Goal goal;
     private Effort effort = Effort.defaults();
     private int sets = 1;
+    private WoodRules wood = WoodRules.defaults();
 
     private JobBuilder(String name, LengthUnit unit, String currency) {
         this.name = name;
@@ -220,6 +221,12 @@ public final class JobBuilder {
         return new Zone(length(from), length(to), null, null, Zone.Severity.UNUSABLE, Zone.Face.BOTH, false);
     }
 
+    /** What is known of the knots of unmeasured boards, and how sure to be. */
+    public JobBuilder wood(WoodRules rules) {
+        wood = rules;
+        return this;
+    }
+
     /** The job. Whether it can be planned is the business of {@link JobReview}. */
     public Job build() {
         return new Job(
@@ -232,7 +239,8 @@ public final class JobBuilder {
                 forSale,
                 onHand,
                 goal == null ? usualGoal() : goal,
-                effort);
+                effort,
+                wood);
     }
 
     private Goal usualGoal() {

@@ -52,7 +52,8 @@ public final class JobOrder {
                 original.goal(),
                 original.effort(),
                 original.terms(),
-                sortedSubsets(original.compare()));
+                sortedSubsets(original.compare()),
+                withSortedModels(original.wood()));
     }
 
     private static List<List<String>> sortedSubsets(List<List<String>> subsets) {
@@ -151,6 +152,12 @@ public final class JobOrder {
                 shop.thicknessTolerance(),
                 shop.maxPlaning(),
                 shop.carLength());
+    }
+
+    private static WoodRules withSortedModels(WoodRules wood) {
+        List<WoodModel> models = new ArrayList<>(wood.models());
+        models.sort(Comparator.comparing(WoodModel::material));
+        return new WoodRules(wood.confidence(), wood.trials(), models);
     }
 
     private static Length orZero(@Nullable Length length) {

@@ -1,0 +1,276 @@
+package org.stockcutting.wood;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.IntStream;
+import org.stockcutting.job.Job;
+import org.stockcutting.plan.CuttingPlan;
+import org.stockcutting.plan.Status;
+import org.stockcutting.stock.Bill;
+import org.stockcutting.stock.Money;
+
+/**
+ * Simulates purchases of a planned job: how often do the plan's number of boards suffice, how often one more, and so on.
+ *
+ * <p>Each trial draws every board from its {@link KnotModel} and asks whether all parts can be cut from them. Trials have their own seed,
+ * so neither the number of threads nor the order of work changes the answer.
+ */
+public final class WoodSimulation {
+
+    /** Most boards beyond the plan that are tried for one group. */
+    static final int MOST_MORE = 60;
+    /** A group is not followed further once it finishes in this share of the trials, or what the job needs. */
+    private static final BigDecimal ENOUGH = new BigDecimal("0.99");
+
+    private final Job job;
+    private final Planning planning;
+    private final long seed;
+    private final int trials;
+
+    /**
+     * @param job the job; its {@code wood} says how sure to be, its effort gives seed and threads
+     * @param planning the planner, asked where a quick look cannot tell
+     */
+    public WoodSimulation(Job job, Planning planning) {
+        this.job = job;
+        this.planning = planning;
+        this.seed = job.effort().seed();
+        this.trials = job.wood().trials();
+    }
+
+    /**
+     * How many boards to take.
+     *
+     * @param plan a plan of this job that places every part
+     * @throws IllegalArgumentException if the plan leaves parts out: more of the same boards would not help
+     */
+    public WoodRisk run(CuttingPlan plan) {
+        Status status = plan.header().status();
+        if (status != Status.OPTIMAL && status != Status.FEASIBLE) {
+            throw new IllegalArgumentException("the plan leaves parts out (" + status.word()
+                    + "), so no number of boards is sure: first add stock that all parts can come from");
+        }
+        List<Group> groups = Grouping.of(job, plan);
+        List<Outcome> outcomes = new ArrayList<>();
+        for (Group group : groups) {
+            List<KnotModel> models =
+                    group.bought().stream().map(new Models(job)::of).toList();
+            outcomes.add(new Outcome(group, models, leastMore(group, models, groups.size())));
+        }
+        return new Choice(outcomes).risk();
+    }
+
+    /** Of each trial: the least number of boards beyond the plan that finishes it, or a great number. */
+    private int[] leastMore(Group group, List<KnotModel> models, int groups) {
+        Trials trial = new Trials(job, group, models, seed, planning);
+        int most = Math.min(MOST_MORE, group.spare(group.extra()));
+        int[] least = new int[trials];
+        Arrays.fill(least, Integer.MAX_VALUE);
+        for (int more = 0; more <= most; more++) {
+            int number = more;
+            int[] open = IntStream.range(0, trials)
+                    .filter(t -> least[t] == Integer.MAX_VALUE)
+                    .toArray();
+            boolean[] finished = spread(open, t -> trial.finishes(t, number));
+            for (int i = 0; i < open.length; i++) {
+                least[open[i]] = finished[i] ? number : Integer.MAX_VALUE;
+            }
+            if (isEnough(least, groups)) {
+                break;
+            }
+        }
+        return least;
+    }
+
+    private boolean isEnough(int[] least, int groups) {
+        long open =
+                Arrays.stream(least).filter(more -> more == Integer.MAX_VALUE).count();
+        BigDecimal failing = BigDecimal.valueOf(open);
+        BigDecimal all = BigDecimal.valueOf(trials);
+        BigDecimal share = BigDecimal.ONE.subtract(job.wood().confidence());
+        return failing.compareTo(all.multiply(BigDecimal.ONE.subtract(ENOUGH))) <= 0
+                && failing.multiply(BigDecimal.valueOf(groups)).compareTo(all.multiply(share)) <= 0;
+    }
+
+    private interface Question {
+        boolean ask(int trial);
+    }
+
+    private boolean[] spread(int[] open, Question question) {
+        boolean[] answers = new boolean[open.length];
+        int threads = Math.min(job.effort().threads(), Math.max(1, open.length));
+        if (threads == 1) {
+            for (int i = 0; i < open.length; i++) {
+                answers[i] = question.ask(open[i]);
+            }
+            return answers;
+        }
+        ExecutorService pool = Executors.newFixedThreadPool(threads);
+        try {
+            List<Future<?>> tasks = new ArrayList<>();
+            for (int first = 0; first < threads; first++) {
+                int start = first;
+                tasks.add(pool.submit(() -> {
+                    for (int i = start; i < open.length; i += threads) {
+                        answers[i] = question.ask(open[i]);
+                    }
+                }));
+            }
+            for (Future<?> task : tasks) {
+                task.get();
+            }
+            return answers;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("interrupted while purchases were simulated", e);
+        } catch (ExecutionException e) {
+            throw new IllegalStateException("a simulated purchase failed", e.getCause());
+        } finally {
+            pool.shutdownNow();
+        }
+    }
+
+    private record Outcome(Group group, List<KnotModel> models, int[] least) {
+
+        long finished(int more) {
+            return Arrays.stream(least).filter(needed -> needed <= more).count();
+        }
+
+        int most() {
+            return Arrays.stream(least)
+                    .filter(more -> more < Integer.MAX_VALUE)
+                    .max()
+                    .orElse(0);
+        }
+    }
+
+    /** How many of each group to take, so that the whole job is finished with the wanted chance. */
+    private final class Choice {
+        private final List<Outcome> outcomes;
+        private final int[] take;
+
+        Choice(List<Outcome> outcomes) {
+            this.outcomes = outcomes;
+            this.take = new int[outcomes.size()];
+        }
+
+        WoodRisk risk() {
+            while (!isReached() && addOne()) {
+                // One board more, where it helps most.
+            }
+            List<GroupRisk> groups = new ArrayList<>();
+            for (int g = 0; g < outcomes.size(); g++) {
+                groups.add(group(g));
+            }
+            return new WoodRisk(
+                    seed,
+                    job.wood().confidence(),
+                    groups,
+                    Chance.of(finished(take), trials),
+                    Chance.of(goesBack(), trials),
+                    extraCost(),
+                    isReached());
+        }
+
+        private boolean isReached() {
+            return BigDecimal.valueOf(finished(take))
+                            .compareTo(job.wood().confidence().multiply(BigDecimal.valueOf(trials)))
+                    >= 0;
+        }
+
+        private int finished(int[] more) {
+            int count = 0;
+            for (int t = 0; t < trials; t++) {
+                count += finishes(t, more) ? 1 : 0;
+            }
+            return count;
+        }
+
+        private boolean finishes(int trial, int[] more) {
+            for (int g = 0; g < more.length; g++) {
+                if (outcomes.get(g).least()[trial] > more[g]) {
+                    return false;
+                }
+            }
+            return true;
+        }
+
+        private boolean addOne() {
+            int best = -1;
+            long bestGain = -1;
+            for (int g = 0; g < take.length; g++) {
+                if (take[g] < outcomes.get(g).most()) {
+                    int[] tried = take.clone();
+                    tried[g]++;
+                    // The whole job counts first; the group's own trials break ties, so that two that need each other
+                    // both grow.
+                    long gain = (long) finished(tried) * (trials + 1L)
+                            + outcomes.get(g).finished(tried[g])
+                            - outcomes.get(g).finished(take[g]);
+                    if (gain > bestGain) {
+                        bestGain = gain;
+                        best = g;
+                    }
+                }
+            }
+            if (best < 0) {
+                return false;
+            }
+            take[best]++;
+            return true;
+        }
+
+        private int goesBack() {
+            int count = 0;
+            for (int t = 0; t < trials; t++) {
+                boolean left = false;
+                for (int g = 0; g < take.length; g++) {
+                    left |= outcomes.get(g).least()[t] < take[g];
+                }
+                count += left && finishes(t, take) ? 1 : 0;
+            }
+            return count;
+        }
+
+        private org.stockcutting.stock.@org.jspecify.annotations.Nullable Money extraCost() {
+            Money sum = Money.ofMinor(0, job.writing().currency());
+            for (int g = 0; g < take.length; g++) {
+                Group group = outcomes.get(g).group();
+                var stock = group.bought().get(group.extra());
+                if (stock.price() == null) {
+                    return null;
+                }
+                sum = sum.plus(Bill.price(stock).times(take[g]));
+            }
+            return sum;
+        }
+
+        private GroupRisk group(int g) {
+            Outcome outcome = outcomes.get(g);
+            Group group = outcome.group();
+            List<GroupRisk.Row> rows = new ArrayList<>();
+            for (int more = 0; more <= Math.max(take[g], outcome.most()); more++) {
+                rows.add(new GroupRisk.Row(
+                        group.needed() + more, more, Chance.of((int) outcome.finished(more), trials)));
+            }
+            List<GroupRisk.Planned> planned = new ArrayList<>();
+            for (int k = 0; k < group.bought().size(); k++) {
+                planned.add(new GroupRisk.Planned(
+                        group.bought().get(k).id(), group.quantities().get(k)));
+            }
+            return new GroupRisk(
+                    group.pieces().stream().map(piece -> piece.part().id()).toList(),
+                    planned,
+                    group.bought().get(group.extra()).id(),
+                    outcome.models(),
+                    rows,
+                    take[g]);
+        }
+    }
+}
