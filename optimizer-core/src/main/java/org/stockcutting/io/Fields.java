@@ -1,6 +1,7 @@
 package org.stockcutting.io;
 
 import static org.stockcutting.io.FieldType.AMOUNT;
+import static org.stockcutting.io.FieldType.DECIMAL;
 import static org.stockcutting.io.FieldType.DENSITY;
 import static org.stockcutting.io.FieldType.INTEGER;
 import static org.stockcutting.io.FieldType.LENGTH;
@@ -20,6 +21,7 @@ import org.stockcutting.part.Making;
 import org.stockcutting.stock.Form;
 import org.stockcutting.stock.PriceUnit;
 import org.stockcutting.stock.Zone;
+import org.stockcutting.wood.WoodGrades;
 
 /**
  * Every field of a job document, once. The reader knows exactly these; the schema, the service's description and the CSV headers are held
@@ -49,6 +51,7 @@ public final class Fields {
             .with(Fields::onHand)
             .with(Fields::effort)
             .with(Fields::terms)
+            .with(Fields::wood)
             .build();
 
     private Fields() {}
@@ -84,7 +87,7 @@ public final class Fields {
                 .later("machines", "jointer and planer widths and least lengths")
                 .later("tally", "how the yard rounds measured boards")
                 .later("setUpPrice", "what one set-up is worth")
-                .later("wood", "knots to be expected");
+                .may("wood", OBJECT, "knots to be expected, and how sure to be; changes no plan");
     }
 
     private static FieldTable.Builder shop(FieldTable.Builder t) {
@@ -261,6 +264,25 @@ public final class Fields {
                 .in("/seasons")
                 .needs("driest", AMOUNT, "per cent of moisture, at least 6")
                 .needs("dampest", AMOUNT, "per cent of moisture, at most 14");
+    }
+
+    private static FieldTable.Builder wood(FieldTable.Builder t) {
+        return t.in("/wood")
+                .may("confidence", DECIMAL, "wanted chance to finish; 0.9 where absent")
+                .may("trials", INTEGER, "simulated purchases; 1000 where absent")
+                .may("models", LIST, "what is known of each material")
+                .in("/wood/models/*")
+                .may("material", TEXT, "material of the stock; the job's where absent")
+                .mayWord(
+                        "grade",
+                        List.copyOf(WoodGrades.standard().names()),
+                        "grade whose usual figures apply; no2 for trade sizes of softwood, else 1-common")
+                .may("clearRun", LENGTH, "mean length between two bad zones")
+                .may("zone", LENGTH, "mean length of a bad zone; 0 for wood without any")
+                .may("endCheck", LENGTH, "mean length of the checked end of a board")
+                .may("unusableBoards", DECIMAL, "share of boards that give nothing, 0 to 1")
+                .may("tightKnots", DECIMAL, "share of bad zones that are tight knots, 0 to 1")
+                .may("blemishes", DECIMAL, "share of bad zones that are blemishes, 0 to 1");
     }
 
     private static FieldTable.Builder trim(FieldTable.Builder t, String pattern) {

@@ -15,7 +15,8 @@ import org.stockcutting.job.Job;
 /**
  * Names a job by its content: SHA-256 (FIPS 180-4) of its document without white space, every default filled in, lists sorted by id.
  *
- * <p>Effort is left out: a plan belongs to the same job however long or on however many threads it was searched for.
+ * <p>Effort is left out: a plan belongs to the same job however long or on however many threads it was searched for. So is what is known
+ * of the wood: it changes no plan.
  */
 public final class JobHash {
 
@@ -25,6 +26,7 @@ public final class JobHash {
     public static String of(Job job) {
         ObjectNode doc = JobWriter.tree(job, true);
         doc.remove("effort");
+        doc.remove("wood");
         for (String list : List.of("parts", "stock", "onHand")) {
             doc.set(list, sorted(doc.withArray(list)));
         }

@@ -128,7 +128,8 @@ public final class JobReader {
                 goal(doc, reading, forSale),
                 effort(doc, reading),
                 TermsReader.read(doc, shopDoc, reading, writing.currency()),
-                doc.textLists("compare"));
+                doc.textLists("compare"),
+                WoodReader.read(doc, material));
     }
 
     /** Without a goal: money, if anything has a price to add up; else the least waste. */

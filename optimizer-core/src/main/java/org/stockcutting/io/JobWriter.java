@@ -9,6 +9,7 @@ import org.stockcutting.job.Job;
 import org.stockcutting.job.KeepRule;
 import org.stockcutting.job.SawLimits;
 import org.stockcutting.job.ShopRules;
+import org.stockcutting.job.WoodRules;
 import org.stockcutting.job.Writing;
 import org.stockcutting.length.Length;
 import org.stockcutting.length.LengthWriter;
@@ -57,6 +58,9 @@ public final class JobWriter {
         if (!job.compare().isEmpty()) {
             ArrayNode subsets = doc.putArray("compare");
             job.compare().forEach(subset -> subset.forEach(subsets.addArray()::add));
+        }
+        if (!job.wood().equals(WoodRules.defaults())) {
+            doc.set("wood", WoodNodes.wood(job.wood(), lengths));
         }
         return doc;
     }

@@ -1,7 +1,6 @@
 package org.stockcutting.wood;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.stockcutting.job.Effort;
@@ -100,8 +99,10 @@ final class Trials {
     }
 
     private StockItem.OnHand asOwned(StockItem.ForSale stock, List<Zone> zones, int number) {
-        // Ids of the job have at most 200 characters and are unique; the digits in front keep the drawn boards apart.
-        String id = "#" + number + "#" + Arrays.hashCode(new Object[] {stock.id()});
+        String id = "drawn " + number;
+        while (isOwned(id)) {
+            id += "'";
+        }
         return new StockItem.OnHand(
                 id,
                 stock.form(),
@@ -114,5 +115,9 @@ final class Trials {
                 stock.ownTrim(),
                 1,
                 zones);
+    }
+
+    private boolean isOwned(String id) {
+        return group.owned().stream().anyMatch(board -> board.id().equals(id));
     }
 }

@@ -12,8 +12,6 @@ import java.util.stream.IntStream;
 import org.stockcutting.job.Job;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.Status;
-import org.stockcutting.stock.Bill;
-import org.stockcutting.stock.Money;
 
 /**
  * Simulates purchases of a planned job: how often do the plan's number of boards suffice, how often one more, and so on.
@@ -63,7 +61,7 @@ public final class WoodSimulation {
                     group.bought().stream().map(new Models(job)::of).toList();
             outcomes.add(new Outcome(group, models, leastMore(group, models, groups.size())));
         }
-        return new Choice(outcomes).risk();
+        return new Choice(job, outcomes).risk();
     }
 
     /** Of each trial: the least number of boards beyond the plan that finishes it, or a great number. */
@@ -133,144 +131,6 @@ public final class WoodSimulation {
             throw new IllegalStateException("a simulated purchase failed", e.getCause());
         } finally {
             pool.shutdownNow();
-        }
-    }
-
-    private record Outcome(Group group, List<KnotModel> models, int[] least) {
-
-        long finished(int more) {
-            return Arrays.stream(least).filter(needed -> needed <= more).count();
-        }
-
-        int most() {
-            return Arrays.stream(least)
-                    .filter(more -> more < Integer.MAX_VALUE)
-                    .max()
-                    .orElse(0);
-        }
-    }
-
-    /** How many of each group to take, so that the whole job is finished with the wanted chance. */
-    private final class Choice {
-        private final List<Outcome> outcomes;
-        private final int[] take;
-
-        Choice(List<Outcome> outcomes) {
-            this.outcomes = outcomes;
-            this.take = new int[outcomes.size()];
-        }
-
-        WoodRisk risk() {
-            while (!isReached() && addOne()) {
-                // One board more, where it helps most.
-            }
-            List<GroupRisk> groups = new ArrayList<>();
-            for (int g = 0; g < outcomes.size(); g++) {
-                groups.add(group(g));
-            }
-            return new WoodRisk(
-                    seed,
-                    job.wood().confidence(),
-                    groups,
-                    Chance.of(finished(take), trials),
-                    Chance.of(goesBack(), trials),
-                    extraCost(),
-                    isReached());
-        }
-
-        private boolean isReached() {
-            return BigDecimal.valueOf(finished(take))
-                            .compareTo(job.wood().confidence().multiply(BigDecimal.valueOf(trials)))
-                    >= 0;
-        }
-
-        private int finished(int[] more) {
-            int count = 0;
-            for (int t = 0; t < trials; t++) {
-                count += finishes(t, more) ? 1 : 0;
-            }
-            return count;
-        }
-
-        private boolean finishes(int trial, int[] more) {
-            for (int g = 0; g < more.length; g++) {
-                if (outcomes.get(g).least()[trial] > more[g]) {
-                    return false;
-                }
-            }
-            return true;
-        }
-
-        private boolean addOne() {
-            int best = -1;
-            long bestGain = -1;
-            for (int g = 0; g < take.length; g++) {
-                if (take[g] < outcomes.get(g).most()) {
-                    int[] tried = take.clone();
-                    tried[g]++;
-                    // The whole job counts first; the group's own trials break ties, so that two that need each other
-                    // both grow.
-                    long gain = (long) finished(tried) * (trials + 1L)
-                            + outcomes.get(g).finished(tried[g])
-                            - outcomes.get(g).finished(take[g]);
-                    if (gain > bestGain) {
-                        bestGain = gain;
-                        best = g;
-                    }
-                }
-            }
-            if (best < 0) {
-                return false;
-            }
-            take[best]++;
-            return true;
-        }
-
-        private int goesBack() {
-            int count = 0;
-            for (int t = 0; t < trials; t++) {
-                boolean left = false;
-                for (int g = 0; g < take.length; g++) {
-                    left |= outcomes.get(g).least()[t] < take[g];
-                }
-                count += left && finishes(t, take) ? 1 : 0;
-            }
-            return count;
-        }
-
-        private org.stockcutting.stock.@org.jspecify.annotations.Nullable Money extraCost() {
-            Money sum = Money.ofMinor(0, job.writing().currency());
-            for (int g = 0; g < take.length; g++) {
-                Group group = outcomes.get(g).group();
-                var stock = group.bought().get(group.extra());
-                if (stock.price() == null) {
-                    return null;
-                }
-                sum = sum.plus(Bill.price(stock).times(take[g]));
-            }
-            return sum;
-        }
-
-        private GroupRisk group(int g) {
-            Outcome outcome = outcomes.get(g);
-            Group group = outcome.group();
-            List<GroupRisk.Row> rows = new ArrayList<>();
-            for (int more = 0; more <= Math.max(take[g], outcome.most()); more++) {
-                rows.add(new GroupRisk.Row(
-                        group.needed() + more, more, Chance.of((int) outcome.finished(more), trials)));
-            }
-            List<GroupRisk.Planned> planned = new ArrayList<>();
-            for (int k = 0; k < group.bought().size(); k++) {
-                planned.add(new GroupRisk.Planned(
-                        group.bought().get(k).id(), group.quantities().get(k)));
-            }
-            return new GroupRisk(
-                    group.pieces().stream().map(piece -> piece.part().id()).toList(),
-                    planned,
-                    group.bought().get(group.extra()).id(),
-                    outcome.models(),
-                    rows,
-                    take[g]);
         }
     }
 }
