@@ -174,8 +174,11 @@ final class ComponentTrials {
         Trial best = trial(with, boards, search.duals());
         if (!best.isClosed() && !search.duals().equals(whole.solved().duals())) {
             Trial other = trial(with, boards, whole.solved().duals());
-            boolean better =
-                    other.plan().objective().bound().compareTo(best.plan().objective().bound()) > 0;
+            boolean better = other.plan()
+                            .objective()
+                            .bound()
+                            .compareTo(best.plan().objective().bound())
+                    > 0;
             return better ? other : best;
         }
         return best;

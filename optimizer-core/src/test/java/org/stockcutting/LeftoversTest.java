@@ -37,20 +37,23 @@ class LeftoversTest {
             CuttingPlan plan = optimizer.plan(first);
             ObjectNode document = (ObjectNode) json.readTree(new PlanWriter(first).write(plan, new TreeMap<>()));
             ArrayNode offcuts = (ArrayNode) document.get("offcuts");
-            ObjectNode next = (ObjectNode) json.readTree(
-                    JobWriter.write(RandomJobs.job(seed + 1_000).withEffort(SMALL)));
+            ObjectNode next = (ObjectNode)
+                    json.readTree(JobWriter.write(RandomJobs.job(seed + 1_000).withEffort(SMALL)));
             next.set("onHand", offcuts);
             JobReading reading = new JobReader().read(json.writeValueAsString(next));
             assertThat(reading.faults()).as("seed %d", seed).isEmpty();
             Job second = reading.orThrow();
-            assertThat(second.onHand()).as("seed %d", seed).isEqualTo(plan.derived().offcuts());
+            assertThat(second.onHand())
+                    .as("seed %d", seed)
+                    .isEqualTo(plan.derived().offcuts());
             handedOn += offcuts.size();
             CuttingPlan secondPlan = optimizer.plan(second);
-            assertThat(PlanChecker.check(second, secondPlan)).as("seed %d", seed).isEmpty();
+            assertThat(PlanChecker.check(second, secondPlan))
+                    .as("seed %d", seed)
+                    .isEmpty();
             used += (int) secondPlan.layouts().stream()
-                    .filter(layout -> second.onHand().stream()
-                            .map(StockItem.OnHand::id)
-                            .anyMatch(layout.stock()::equals))
+                    .filter(layout ->
+                            second.onHand().stream().map(StockItem.OnHand::id).anyMatch(layout.stock()::equals))
                     .count();
         }
         System.out.println(handedOn + " offcuts handed on, " + used + " layouts of the next jobs are cut from them");

@@ -93,13 +93,11 @@ class ReplanTest {
     void aKnotReadsTheSameFromTheOldZeroAndFromTheFreshEnd() {
         String done = ", \"done\": [1], \"zones\": [{\"board\": \"2x4-8 #1\", ";
         Replan old = replan(legs(), done + "\"from\": \"25-1/8\", \"to\": \"26-1/8\"}]");
-        Replan fresh =
-                replan(legs(), done + "\"from\": \"5\", \"to\": \"6\", \"measuredFrom\": \"fresh-end\"}]");
+        Replan fresh = replan(legs(), done + "\"from\": \"5\", \"to\": \"6\", \"measuredFrom\": \"fresh-end\"}]");
         assertThat(fresh).isEqualTo(old);
         StockItem.OnHand board = Objects.requireNonNull(old.job()).onHand().get(0);
         assertThat(board.zones()).hasSize(1);
-        assertThat(board.zones().get(0).from())
-                .isEqualTo(org.stockcutting.length.Length.inches("5"));
+        assertThat(board.zones().get(0).from()).isEqualTo(org.stockcutting.length.Length.inches("5"));
         assertThat(Objects.requireNonNull(old.plan()).derived().buyingList()).isEmpty();
     }
 
@@ -126,8 +124,8 @@ class ReplanTest {
                 "{\"plan\": \"sha-256:other\", \"done\": [2, 99], \"spoiled\": [{\"part\": \"arm\", \"number\": 1}, "
                         + "{\"part\": \"leg\", \"number\": 3}], \"zones\": [{\"board\": \"oak #1\", \"from\": 1, \"to\": 2}, "
                         + "{\"board\": \"2x4-8 #1\", \"from\": 90, \"to\": 97}], \"missing\": [\"2x4-8 #2\"]}");
-        WorklogRefusedException refused = catchThrowableOfType(
-                WorklogRefusedException.class, () -> optimizer.replan(job, plan, worklog));
+        WorklogRefusedException refused =
+                catchThrowableOfType(WorklogRefusedException.class, () -> optimizer.replan(job, plan, worklog));
         assertThat(refused.faults())
                 .extracting(Fault::pointer)
                 .containsExactly(
@@ -144,7 +142,8 @@ class ReplanTest {
     @Test
     void shapeFaultsOfAWorklogCarryPointersToo() {
         WorklogReading reading = new WorklogReader(legs())
-                .read("{\"done\": [\"x\"], \"zones\": [{\"board\": \"b\", \"from\": \"1/3\", \"to\": 2}], \"mising\": []}");
+                .read(
+                        "{\"done\": [\"x\"], \"zones\": [{\"board\": \"b\", \"from\": \"1/3\", \"to\": 2}], \"mising\": []}");
         assertThat(reading.worklog()).isNull();
         assertThat(reading.faults())
                 .extracting(Fault::pointer)

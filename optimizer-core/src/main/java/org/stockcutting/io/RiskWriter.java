@@ -76,10 +76,7 @@ public final class RiskWriter {
         node.put("extraStock", group.extra()).put("takeMore", group.take());
         ArrayNode rows = node.putArray("chances");
         for (GroupRisk.Row row : group.rows()) {
-            rows.addObject()
-                    .put("boards", row.boards())
-                    .put("more", row.more())
-                    .setAll(chance(row.chance()));
+            rows.addObject().put("boards", row.boards()).put("more", row.more()).setAll(chance(row.chance()));
         }
         return node;
     }

@@ -48,8 +48,6 @@ final class WoodReader {
 
     private static @Nullable BigDecimal share(DocObject doc, String name) {
         return doc.parsed(
-                name,
-                FaultCode.WRONG_TYPE,
-                text -> SHARE.matcher(text).matches() ? new BigDecimal(text) : null);
+                name, FaultCode.WRONG_TYPE, text -> SHARE.matcher(text).matches() ? new BigDecimal(text) : null);
     }
 }

@@ -71,10 +71,7 @@ public final class WorklogReader {
                         board,
                         ZoneReader.zone(node, width(board), reading),
                         Or.of(
-                                node.word(
-                                        "measuredFrom",
-                                        Worklog.MeasuredFrom.values(),
-                                        Worklog.MeasuredFrom::word),
+                                node.word("measuredFrom", Worklog.MeasuredFrom.values(), Worklog.MeasuredFrom::word),
                                 Worklog.MeasuredFrom.ORIGINAL_ZERO)));
             }
         }

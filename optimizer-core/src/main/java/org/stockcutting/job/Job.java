@@ -59,7 +59,20 @@ public record Job(
             List<StockItem.OnHand> onHand,
             Goal goal,
             Effort effort) {
-        this(name, writing, sets, shop, allowances, parts, forSale, onHand, goal, effort, TradeTerms.NONE, List.of(), WoodRules.defaults());
+        this(
+                name,
+                writing,
+                sets,
+                shop,
+                allowances,
+                parts,
+                forSale,
+                onHand,
+                goal,
+                effort,
+                TradeTerms.NONE,
+                List.of(),
+                WoodRules.defaults());
     }
 
     /** How many finished pieces of this line the whole job needs; spares not counted. */
@@ -69,22 +82,26 @@ public record Job(
 
     /** The same job, to be searched harder or less hard. */
     public Job withEffort(Effort other) {
-        return new Job(name, writing, sets, shop, allowances, parts, forSale, onHand, goal, other, terms, compare, wood);
+        return new Job(
+                name, writing, sets, shop, allowances, parts, forSale, onHand, goal, other, terms, compare, wood);
     }
 
     /** The same job in which only some parts are made, of other stock. Subsets to compare are not carried over. */
     public Job withLists(List<Part> other, List<StockItem.ForSale> toBuy, List<StockItem.OnHand> owned) {
-        return new Job(name, writing, sets, shop, allowances, other, toBuy, owned, goal, effort, terms, List.of(), wood);
+        return new Job(
+                name, writing, sets, shop, allowances, other, toBuy, owned, goal, effort, terms, List.of(), wood);
     }
 
     /** The same job in another shop. */
     public Job withShop(ShopRules other) {
-        return new Job(name, writing, sets, other, allowances, parts, forSale, onHand, goal, effort, terms, compare, wood);
+        return new Job(
+                name, writing, sets, other, allowances, parts, forSale, onHand, goal, effort, terms, compare, wood);
     }
 
     /** The same job with other knowledge of its wood. */
     public Job withWood(WoodRules other) {
-        return new Job(name, writing, sets, shop, allowances, parts, forSale, onHand, goal, effort, terms, compare, other);
+        return new Job(
+                name, writing, sets, shop, allowances, parts, forSale, onHand, goal, effort, terms, compare, other);
     }
 
     /** The profiles that a job has without defining them, in exact inches. */

@@ -240,6 +240,8 @@ public final class JobBuilder {
                 onHand,
                 goal == null ? usualGoal() : goal,
                 effort,
+                TradeTerms.NONE,
+                List.of(),
                 wood);
     }
 

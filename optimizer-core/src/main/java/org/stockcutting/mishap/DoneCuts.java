@@ -1,6 +1,5 @@
 package org.stockcutting.mishap;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -10,29 +9,19 @@ import org.stockcutting.pattern.CutNode;
 import org.stockcutting.pattern.Direction;
 import org.stockcutting.pattern.PlacedPiece;
 import org.stockcutting.plan.SequenceStep;
+import org.stockcutting.plan.SequenceStep.SawCut;
 
 /**
- * Which slots of one board's cut tree are sawn: the steps of the board are followed in the order they come, each taking the cut that
- * can be made by then and agrees with it best. The one place that knows how steps and slots belong together.
+ * Which slots of one board's cut tree are sawn. A step says where its slot lies in the board's raw coordinates and what wood was on the
+ * saw, so it is the slot of that direction and place whose node is as wide as that wood. The one place that knows how steps and slots
+ * belong together.
  */
 final class DoneCuts {
-
-    private static final Set<String> CROSSCUTS = Set.of("crosscut", "rough-crosscut");
-    private static final String TRIM = "trim";
 
     /** Slot number {@code slot} of the node that divides {@code area}. */
     record Sawn(Area area, Direction cut, int slot) {}
 
-    private record Ready(CutNode.Cuts node, Area area, int slot) {}
-
-    private final PlannedBoard board;
-    private final List<Ready> ready = new ArrayList<>();
     private final Set<Sawn> sawn = new HashSet<>();
-
-    private DoneCuts(PlannedBoard board) {
-        this.board = board;
-        free(board.layout().cuts(), whole(board));
-    }
 
     static Area whole(PlannedBoard board) {
         return new Area(
@@ -45,68 +34,45 @@ final class DoneCuts {
     /**
      * The slots that are sawn.
      *
-     * @param done the done steps of this board, in the order they come
+     * @param done the done steps of this board
      */
     static Set<Sawn> of(PlannedBoard board, List<SequenceStep> done) {
-        DoneCuts cuts = new DoneCuts(board);
-        done.stream().filter(step -> isCut(step.kind())).forEach(cuts::follow);
+        DoneCuts cuts = new DoneCuts();
+        for (SequenceStep step : done) {
+            SawCut cut = step.cut();
+            // Without a place behind the slot a piece that is whole already is brought to size.
+            if (cut != null && cut.to() != null) {
+                cuts.find(board.layout().cuts(), whole(board), cut);
+            }
+        }
         return cuts.sawn;
     }
 
-    private static boolean isCut(String kind) {
-        return CROSSCUTS.contains(kind) || kind.equals(Direction.RIP.word()) || kind.equals(TRIM);
-    }
-
-    private void follow(SequenceStep step) {
-        Ready best = null;
-        int most = -1;
-        for (Ready cut : ready) {
-            int agreement = agreement(cut, step);
-            if (agreement > most) {
-                best = cut;
-                most = agreement;
-            }
-        }
-        if (best == null) {
+    private void find(CutNode node, Area area, SawCut cut) {
+        if (!(node instanceof CutNode.Cuts cuts)) {
             return;
         }
-        ready.remove(best);
-        CutNode.Cuts node = best.node();
-        sawn.add(new Sawn(best.area(), node.cut(), best.slot()));
-        free(node.pieces().get(best.slot()), piece(node, best.area(), best.slot()));
-        if (best.slot() + 1 < node.slots().size()) {
-            ready.add(new Ready(node, best.area(), best.slot() + 1));
-        } else {
-            free(node.pieces().get(best.slot() + 1), piece(node, best.area(), best.slot() + 1));
+        boolean here = cuts.cut() == cut.direction() && isAsWide(area, cut);
+        for (int i = 0; i < cuts.slots().size() && here; i++) {
+            if (cuts.slots().get(i).from().equals(cut.reading())
+                    && cuts.slots().get(i).to().equals(cut.to())) {
+                sawn.add(new Sawn(area, cuts.cut(), i));
+                return;
+            }
+        }
+        for (int i = 0; i < cuts.pieces().size(); i++) {
+            find(cuts.pieces().get(i), piece(cuts, area, i), cut);
         }
     }
 
-    /** The direction counts most, then the reading, then the part that comes free. */
-    private int agreement(Ready cut, SequenceStep step) {
-        Direction direction = cut.node().cut();
-        boolean sameWay = step.kind().equals(TRIM)
-                || (direction == Direction.CROSSCUT
-                        ? CROSSCUTS.contains(step.kind())
-                        : step.kind().equals(Direction.RIP.word()));
-        boolean sameReading = cut.node().slots().get(cut.slot()).from().equals(step.reading());
-        return (sameWay ? 4 : 0) + (sameReading ? 2 : 0) + (freesSamePart(cut, step) ? 1 : 0);
-    }
-
-    private boolean freesSamePart(Ready cut, SequenceStep step) {
-        return step.part() != null
-                && (isPart(cut, cut.slot(), step)
-                        || (cut.slot() + 1 == cut.node().slots().size() && isPart(cut, cut.slot() + 1, step)));
-    }
-
-    private boolean isPart(Ready cut, int index, SequenceStep step) {
-        CutNode node = cut.node().pieces().get(index);
-        if (!(node instanceof CutNode.PartLeaf leaf) || !leaf.part().equals(step.part())) {
-            return false;
-        }
-        PlacedPiece placed = placed(board, leaf.part(), piece(cut.node(), cut.area(), index));
-        return placed != null
-                && (step.number() == null
-                        || step.number().equals(placed.numbers().get(board.copy())));
+    /** True if the node's area has the wood's extent across the cut. */
+    private static boolean isAsWide(Area area, SawCut cut) {
+        Direction other = cut.direction() == Direction.CROSSCUT ? Direction.RIP : Direction.CROSSCUT;
+        SequenceStep.Wood on = cut.on();
+        boolean across = other == Direction.CROSSCUT;
+        Length from = across ? on.x() : on.y();
+        Length extent = across ? on.length() : on.width();
+        return area.from(other).equals(from) && area.to(other).equals(from.plus(extent));
     }
 
     static @Nullable PlacedPiece placed(PlannedBoard board, String part, Area area) {
@@ -118,16 +84,6 @@ final class DoneCuts {
             }
         }
         return null;
-    }
-
-    private void free(CutNode node, Area area) {
-        if (node instanceof CutNode.Cuts cuts) {
-            if (cuts.slots().isEmpty()) {
-                free(cuts.pieces().get(0), area);
-            } else {
-                ready.add(new Ready(cuts, area, 0));
-            }
-        }
     }
 
     /** What becomes of piece i of a node that divides this area. */

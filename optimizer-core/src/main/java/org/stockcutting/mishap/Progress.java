@@ -30,8 +30,9 @@ final class Progress {
         Set<Integer> done = new HashSet<>(worklog.done());
         Map<String, List<SequenceStep>> steps = new LinkedHashMap<>();
         for (SequenceStep step : plan.derived().cutSequence()) {
-            if (done.contains(step.step())) {
-                steps.computeIfAbsent(step.board(), name -> new ArrayList<>()).add(step);
+            String board = step.board();
+            if (board != null && done.contains(step.step())) {
+                steps.computeIfAbsent(board, name -> new ArrayList<>()).add(step);
             }
         }
         progress.boards.forEach((name, board) ->

@@ -69,8 +69,9 @@ final class WorklogReview {
         Set<Integer> done = new HashSet<>(worklog.done());
         Map<String, Integer> open = new HashMap<>();
         for (SequenceStep step : plan.derived().cutSequence()) {
-            if (!done.contains(step.step())) {
-                open.putIfAbsent(step.board(), step.step());
+            String board = step.board();
+            if (board != null && !done.contains(step.step())) {
+                open.putIfAbsent(board, step.step());
             }
         }
         for (int i = 0; i < worklog.done().size(); i++) {
@@ -85,14 +86,16 @@ final class WorklogReview {
                         "The cut sequence has no step " + number + "; its steps are 1 to " + steps.size() + ".");
                 continue;
             }
-            int first = open.getOrDefault(step.board(), Integer.MAX_VALUE);
+            // Work that is of no one board any more waits for none of them.
+            String board = step.board();
+            int first = board == null ? Integer.MAX_VALUE : open.getOrDefault(board, Integer.MAX_VALUE);
             if (first < number) {
                 add(
                         "/done/" + i,
                         FaultCode.EARLIER_STEP_OPEN,
                         Integer.toString(number),
                         "step " + first + " done before it",
-                        "Step " + number + " is done, but step " + first + " of the same board (" + step.board()
+                        "Step " + number + " is done, but step " + first + " of the same board (" + board
                                 + ") comes before it and is not; tick that one too, or take this one out.");
             }
         }

@@ -119,8 +119,7 @@ final class Choice {
         Group group = outcome.group();
         List<GroupRisk.Row> rows = new ArrayList<>();
         for (int more = 0; more <= Math.max(take[g], outcome.most()); more++) {
-            rows.add(new GroupRisk.Row(
-                    group.needed() + more, more, Chance.of((int) outcome.finished(more), trials)));
+            rows.add(new GroupRisk.Row(group.needed() + more, more, Chance.of((int) outcome.finished(more), trials)));
         }
         List<GroupRisk.Planned> planned = new ArrayList<>();
         for (int k = 0; k < group.bought().size(); k++) {

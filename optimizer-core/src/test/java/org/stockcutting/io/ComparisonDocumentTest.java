@@ -80,8 +80,8 @@ class ComparisonDocumentTest {
                 new Comparison.Best(1, 1, 1, 1),
                 List.of(1),
                 List.of(new Comparison.Saving("a", all, saved), new Comparison.Saving("b", one, needed)));
-        Comparison.Section whole = new Comparison.Section(
-                section.parts(), section.choices(), section.best(), section.front(), List.of());
+        Comparison.Section whole =
+                new Comparison.Section(section.parts(), section.choices(), section.best(), section.front(), List.of());
         return new Comparison(
                 "Shelf",
                 "sha-256:00",

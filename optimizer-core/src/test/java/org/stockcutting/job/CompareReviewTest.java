@@ -32,7 +32,8 @@ class CompareReviewTest {
 
     @Test
     void knownIdsAreFine() {
-        assertThat(JobReview.review(job(List.of(List.of("a"), List.of("b", "a"))))).isEmpty();
+        assertThat(JobReview.review(job(List.of(List.of("a"), List.of("b", "a")))))
+                .isEmpty();
     }
 
     @Test
@@ -54,7 +55,9 @@ class CompareReviewTest {
 
     @Test
     void theOrderOfTheRequestDoesNotMatter() {
-        assertThat(JobOrder.of(job(List.of(List.of("b", "a"), List.of("a")))).sorted().compare())
+        assertThat(JobOrder.of(job(List.of(List.of("b", "a"), List.of("a"))))
+                        .sorted()
+                        .compare())
                 .containsExactly(List.of("a"), List.of("a", "b"));
     }
 }

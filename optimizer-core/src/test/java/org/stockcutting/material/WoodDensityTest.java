@@ -8,8 +8,8 @@ import org.stockcutting.length.Volume;
 
 class WoodDensityTest {
 
-    private static final Volume CUBIC_METRE =
-            Volume.of(Length.ofNanometres(1_000_000_000), Length.ofNanometres(1_000_000_000), Length.ofNanometres(1_000_000_000));
+    private static final Volume CUBIC_METRE = Volume.of(
+            Length.ofNanometres(1_000_000_000), Length.ofNanometres(1_000_000_000), Length.ofNanometres(1_000_000_000));
 
     /** Wood Handbook, chapter 4 (worked example, as read at a secondary source): G = 0.40 at 12 % is 448 kg a cubic metre. */
     @Test
@@ -22,14 +22,16 @@ class WoodDensityTest {
     void anythingBegunIsAWholeGramAndNothingIsGuessed() {
         Volume drop = Volume.of(Length.ofNanometres(1), Length.ofNanometres(1), Length.ofNanometres(1));
         assertThat(WoodDensity.standard().grams("red oak", drop)).isEqualTo(1);
-        assertThat(WoodDensity.standard().grams("purple heartwood", CUBIC_METRE)).isNull();
+        assertThat(WoodDensity.standard().grams("purple heartwood", CUBIC_METRE))
+                .isNull();
     }
 
     @Test
     void densitiesAreThoseOfWood() {
-        assertThat(WoodDensity.standard().names()).hasSizeGreaterThan(30).allSatisfy(name -> assertThat(
-                        WoodDensity.standard().of(name).intValueExact())
-                .as(name)
-                .isBetween(300, 900));
+        assertThat(WoodDensity.standard().names())
+                .hasSizeGreaterThan(30)
+                .allSatisfy(name -> assertThat(WoodDensity.standard().of(name).intValueExact())
+                        .as(name)
+                        .isBetween(300, 900));
     }
 }

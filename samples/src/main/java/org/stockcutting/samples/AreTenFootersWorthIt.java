@@ -41,7 +41,8 @@ public final class AreTenFootersWorthIt {
             if (cents == null) {
                 out.append(" is needed\n");
             } else {
-                Money saves = Money.ofMinor(cents.longValueExact(), job.writing().currency());
+                Money saves =
+                        Money.ofMinor(cents.longValueExact(), job.writing().currency());
                 boolean proved = cents.equals(saving.difference().atLeast());
                 out.append(" saves ").append(saves).append(proved ? ", proved\n" : "\n");
             }

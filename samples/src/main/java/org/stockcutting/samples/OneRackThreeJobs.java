@@ -52,7 +52,11 @@ public final class OneRackThreeJobs {
         CuttingPlan plan = optimizer.plan(job);
         out.append(job.name()).append(": buy for ").append(plan.cost()).append('\n');
         for (Layout layout : plan.layouts()) {
-            out.append("  cut ").append(layout.repeat()).append(" x ").append(layout.stock()).append('\n');
+            out.append("  cut ")
+                    .append(layout.repeat())
+                    .append(" x ")
+                    .append(layout.stock())
+                    .append('\n');
         }
         rack = after(plan);
         for (StockItem.OnHand piece : rack) {

@@ -2,7 +2,9 @@ package org.stockcutting.http.print;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.stockcutting.draw.PieceNames;
@@ -11,6 +13,7 @@ import org.stockcutting.job.Job;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.Layout;
 import org.stockcutting.plan.Unplaced;
+import org.stockcutting.plan.Warning;
 import org.stockcutting.stock.StockItem;
 
 /** A whole plan for somebody at the bench: what to buy, how good that is, how to cut it, what stays on the rack. */
@@ -95,7 +98,7 @@ public final class PlanText {
 
     /** Equal sentences are said once, with how often they hold; what is due at one cut stands in the cut sequence. */
     private static void cautions(CuttingPlan plan, TextPage page) {
-        Map<String, Integer> said = new java.util.LinkedHashMap<>();
+        Map<String, Integer> said = new LinkedHashMap<>();
         for (Warning warning : plan.derived().warnings()) {
             said.merge(warning.text(), 1, Integer::sum);
         }

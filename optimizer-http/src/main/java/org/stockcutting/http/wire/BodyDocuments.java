@@ -16,7 +16,6 @@ import org.stockcutting.job.FaultCode;
 /** The documents in one body, as the very text that was sent: their own readers judge them. */
 final class BodyDocuments {
 
-
     private static final JsonFactory FACTORY = JsonFactory.builder()
             .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
             .streamReadConstraints(StreamReadConstraints.builder()
@@ -108,7 +107,9 @@ final class BodyDocuments {
                 known ? FaultCode.WRONG_TYPE.word() : FaultCode.UNKNOWN_FIELD.word(),
                 known ? String.valueOf(token) : name,
                 known ? "an object" : String.join(" and ", names),
-                known ? "A " + name + " is an object." : "This address takes " + String.join(" and ", names) + ", nothing else."));
+                known
+                        ? "A " + name + " is an object."
+                        : "This address takes " + String.join(" and ", names) + ", nothing else."));
     }
 
     private static ProblemException bad(String detail) {

@@ -2,6 +2,7 @@ package org.stockcutting.http.print.paper;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,13 +16,15 @@ import org.stockcutting.part.Part;
 import org.stockcutting.pattern.PlacedPiece;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.SequenceStep;
+import org.stockcutting.plan.StepKind;
 import org.stockcutting.report.ChalkMarks;
 
 /** Makes the labels of a plan: one for each rough piece, by the order of the parts list, then by number. */
 final class LabelMaker {
 
     /** Steps that only part a piece from its board: the label is put on when they are done. */
-    private static final Set<String> SAWING = Set.of("trim", "rough-crosscut", "crosscut", "rip");
+    private static final Set<StepKind> SAWING =
+            EnumSet.of(StepKind.TRIM, StepKind.ROUGH_CROSSCUT, StepKind.CROSSCUT, StepKind.RIP);
 
     private final Job job;
     private final ChalkMarks marks;
@@ -95,9 +98,11 @@ final class LabelMaker {
     private static Map<Piece, String> nextSteps(CuttingPlan plan) {
         Map<Piece, String> next = new HashMap<>();
         for (SequenceStep step : plan.derived().cutSequence()) {
-            if (step.part() != null && step.number() != null && !SAWING.contains(step.kind())) {
+            SequenceStep.Piece piece = step.piece();
+            if (piece != null && !SAWING.contains(step.kind())) {
                 next.putIfAbsent(
-                        new Piece(step.part(), step.number()), step.kind().replace('-', ' '));
+                        new Piece(piece.part(), piece.number()),
+                        step.kind().word().replace('-', ' '));
             }
         }
         return next;

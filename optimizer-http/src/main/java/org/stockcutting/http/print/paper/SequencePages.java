@@ -4,11 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.draw.PrintedLengths;
 import org.stockcutting.job.Job;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.SequenceStep;
+import org.stockcutting.plan.SequenceStep.Piece;
+import org.stockcutting.plan.SequenceStep.SawCut;
+import org.stockcutting.plan.SequenceStep.Wood;
+import org.stockcutting.plan.StepKind;
 import org.stockcutting.report.ChalkMarks;
 
 /** The cut sequence, step by step with a box to tick, grouped by what stop and fence are set to. */
@@ -16,7 +23,7 @@ final class SequencePages {
 
     private final PrintedLengths lengths;
     private final ChalkMarks marks;
-    private final List<String> cautions = new ArrayList<>();
+    private final List<String> notes = new ArrayList<>();
 
     SequencePages(Job job) {
         lengths = new PrintedLengths(job.writing());
@@ -30,51 +37,70 @@ final class SequencePages {
         }
         flow.title("Cut sequence");
         flow.paragraph(
-                "In this order; readings are from the origin end or edge of the board as it came. A number in the last column"
-                        + " is a caution below.");
+                "In this order; readings are from the origin end or edge of the board as it came. \"To spare\" is how much of what is"
+                        + " left in hand may still be lost. A number in the last column is a note below.");
         Table table = new Table()
                 .numbers("step")
                 .column("board")
                 .column("what")
                 .numbers("reading, " + lengths.unit())
-                .column("frees")
+                .column("makes")
                 .column("part")
-                .column("care");
+                .numbers("in hand")
+                .numbers("to spare")
+                .column("note");
         SequenceStep.@Nullable SetUp set = null;
+        StepKind kind = StepKind.TRIM;
         boolean first = true;
         for (SequenceStep step : steps) {
-            if (first || !Objects.equals(set, step.setUp())) {
-                table.heading(heading(step.setUp()));
+            if (first || !Objects.equals(set, step.setUp()) || (set == null && kind != step.kind())) {
+                table.heading(heading(step));
             }
             set = step.setUp();
+            kind = step.kind();
             first = false;
             row(step, table);
         }
         flow.table(table);
-        if (!cautions.isEmpty()) {
-            flow.heading("Cautions");
-            for (int i = 0; i < cautions.size(); i++) {
-                flow.paragraph((i + 1) + ". " + cautions.get(i), Flow.BODY, 14);
+        if (!notes.isEmpty()) {
+            flow.heading("Notes");
+            for (int i = 0; i < notes.size(); i++) {
+                flow.paragraph((i + 1) + ". " + notes.get(i), Flow.BODY, 14);
             }
         }
     }
 
     private void row(SequenceStep step, Table table) {
-        String part = step.part();
-        Integer number = step.number();
+        SawCut cut = step.cut();
+        Wood left = cut == null ? null : cut.left();
+        List<Piece> made = Stream.of(Optional.ofNullable(step.piece()), Optional.ofNullable(step.behind()))
+                .flatMap(Optional::stream)
+                .toList();
         table.tickRow(
                 Integer.toString(step.step()),
-                step.board(),
-                step.kind().replace('-', ' '),
-                lengths.position(step.reading()),
-                part == null ? "" : marks.of(part) + (number == null ? "" : number),
-                part == null ? "" : part + (number == null ? "" : " #" + number),
-                caution(step.caution()));
+                step.board() == null ? "" : step.board(),
+                step.kind().word().replace('-', ' '),
+                cut == null ? "" : lengths.position(cut.reading()),
+                made.stream().map(this::mark).collect(Collectors.joining(", ")),
+                made.stream().map(piece -> piece.part() + " #" + piece.number()).collect(Collectors.joining(", ")),
+                left == null ? "" : lengths.gap(left.length()) + " x " + lengths.gap(left.width()),
+                cut == null ? "" : lengths.gap(cut.slack()),
+                notes(step));
     }
 
-    private String heading(SequenceStep.@Nullable SetUp setUp) {
+    private String mark(Piece piece) {
+        return marks.of(piece.part(), piece.number(), piece.member() == null ? 0 : piece.member());
+    }
+
+    private String heading(SequenceStep step) {
+        SequenceStep.SetUp setUp = step.setUp();
         if (setUp == null) {
-            return "To a line: nothing to set";
+            return switch (step.kind()) {
+                case JOINT -> "Joint one face and one edge";
+                case REST -> "Let the wood rest, a day at least, until it moves no more";
+                case GLUE -> "Glue up";
+                default -> "Along a drawn line: nothing to set";
+            };
         }
         String at = lengths.position(setUp.stop()) + " " + lengths.unit();
         return switch (setUp.machine()) {
@@ -84,14 +110,18 @@ final class SequencePages {
         };
     }
 
-    private String caution(@Nullable String caution) {
-        if (caution == null) {
-            return "";
-        }
-        int at = cautions.indexOf(caution);
+    private String notes(SequenceStep step) {
+        return Stream.of(Optional.ofNullable(step.caution()), Optional.ofNullable(step.reason()))
+                .flatMap(Optional::stream)
+                .map(this::note)
+                .collect(Collectors.joining(", "));
+    }
+
+    private String note(String text) {
+        int at = notes.indexOf(text);
         if (at < 0) {
-            cautions.add(caution);
-            at = cautions.size() - 1;
+            notes.add(text);
+            at = notes.size() - 1;
         }
         return Integer.toString(at + 1);
     }
