@@ -1,5 +1,6 @@
 package org.stockcutting.solve.guillotine;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
@@ -35,6 +36,7 @@ final class ColumnBound {
     private final int[] rowOfType;
     private final int[] rowOfStock;
     private final Set<String> known = new HashSet<>();
+    private final List<PriceList.Column> columns = new ArrayList<>();
     private double[] duals;
     private double best = Double.NEGATIVE_INFINITY;
     private boolean finished;
@@ -97,8 +99,7 @@ final class ColumnBound {
     /** Takes a plan's boards as columns. */
     void learn(Draft draft) {
         for (Board board : draft.boards) {
-            add(new PriceList.Column(
-                    board.stock, Arrays.stream(board.counts).asDoubleStream().toArray()));
+            add(PriceList.Column.of(board));
         }
     }
 
@@ -107,6 +108,7 @@ final class ColumnBound {
         if (PriceList.isEmpty(column) || !known.add(column.stock() + Arrays.toString(column.counts()))) {
             return false;
         }
+        columns.add(column);
         int[] rows = new int[model.types + 1];
         double[] values = new double[model.types + 1];
         int size = 0;
@@ -207,6 +209,11 @@ final class ColumnBound {
     private long raised(double bound) {
         double safe = bound - 1e-6 * scale - 1e-9 * Math.abs(bound);
         return Math.max(0, (long) Math.ceil(safe / costUnit) * costUnit);
+    }
+
+    /** All columns so far. */
+    List<PriceList.Column> columns() {
+        return List.copyOf(columns);
     }
 
     /** Worth of one piece of each type in cost units: what the bound follows from. */
