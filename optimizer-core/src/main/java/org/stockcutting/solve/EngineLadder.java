@@ -37,7 +37,7 @@ final class EngineLadder {
     /** Share that saving patterns may take, if so much is left. */
     private static final int SAVER_SHARE = 3;
     /** More is never of use for it. */
-    private static final long SAVER_MOST = 4_000_000;
+    private static final long SAVER_MOST = 2_000_000;
 
     private final Engine columns = new ColumnEngine();
     private final Engine guillotine = new GuillotineEngine();
