@@ -156,7 +156,12 @@ final class SawnBoard {
         }
         SetUp setUp = step.setUp();
         if (setUp == null) {
-            if (!taken.isEmpty()) {
+            Length reach = facts.job().shop().limits().ripCapacity();
+            boolean outOfReach = !across
+                    && sides.left() == null
+                    && reach != null
+                    && extent(sides.taken(), false) > reach.nanometres();
+            if (!taken.isEmpty() && !outOfReach) {
                 wrong.add("a part is cut off and no stop is set");
             }
             return;

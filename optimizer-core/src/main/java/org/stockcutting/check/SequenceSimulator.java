@@ -41,7 +41,9 @@ final class SequenceSimulator {
         for (LayoutCheck.Checked layout : layouts) {
             String stock = layout.layout().stock();
             int first = next.getOrDefault(stock, 1);
-            next.put(stock, Math.addExact(first, Math.max(0, layout.layout().repeat())));
+            // Far beyond any count of boards the sum only has to stay large.
+            long behind = (long) first + Math.max(0, layout.layout().repeat());
+            next.put(stock, (int) Math.min(Integer.MAX_VALUE, behind));
             batches.computeIfAbsent(stock, id -> new ArrayList<>()).add(new Batch(layout, first, new TreeMap<>()));
         }
     }
@@ -179,8 +181,8 @@ final class SequenceSimulator {
 
     private @Nullable Batch batch(String name) {
         int mark = name.lastIndexOf(" #");
-        int number = number(name);
-        if (mark < 0 || number < 1) {
+        int number = mark < 0 ? 0 : number(name);
+        if (number < 1) {
             return null;
         }
         for (Batch batch : batches.getOrDefault(name.substring(0, mark), List.of())) {

@@ -148,7 +148,9 @@ final class BoardReader {
     private Workshop.Draft draft(Stick stick) {
         Direction cut = stick.node().cut();
         StepKind kind = kind(stick);
-        boolean atStop = (kind == StepKind.RIP || kind == StepKind.CROSSCUT) && RowOrder.holdsPart(stick.takenNode());
+        boolean atStop = (kind == StepKind.RIP || kind == StepKind.CROSSCUT)
+                && RowOrder.holdsPart(stick.takenNode())
+                && stop(stick).isPositive();
         Piece own = partAt(stick.takenNode(), stick.freed());
         Piece other = stick.isLastCut() ? partAt(stick.node().pieces().get(stick.leftFirst()), stick.left()) : null;
         boolean rawEdge = !sheet
@@ -210,7 +212,10 @@ final class BoardReader {
         return piece.turned() ? route.hasWidthAllowance() : route.hasLengthAllowance();
     }
 
-    /** Between fence and blade lies the piece; what is behind it where the piece is wider than the saw reaches. */
+    /**
+     * Between fence and blade lies the piece; what is behind it where the piece is wider than the saw reaches. Nothing may be behind it:
+     * then the edge is taken off along a drawn line.
+     */
     private Length stop(Stick stick) {
         Length piece = stick.freed().extent(stick.node().cut());
         Length reach = workshop.job().shop().limits().ripCapacity();
