@@ -187,16 +187,14 @@ final class ComponentTrials {
     private Trial trial(Job with, SolvedComponent boards, SortedMap<String, BigFraction> duals) {
         BigInteger own = boards.searchedBound();
         BigInteger floor = whole.solved().searchedBound();
-        if (floor != null && (own == null || floor.compareTo(own) > 0)) {
-            // What no plan of all together undercuts, none of less stock does, if it makes everything.
-            SolvedComponent solved = withBound(boards, duals, floor);
-            CuttingPlan plan = plan(with, solved);
-            if (plan.unplaced().isEmpty()) {
-                return Trial.of(with, solved, plan);
-            }
-        }
         SolvedComponent solved = withBound(boards, duals, own);
-        return Trial.of(with, solved, plan(with, solved));
+        Trial trial = Trial.of(with, solved, plan(with, solved));
+        if (trial.isClosed() || !trial.isComplete() || floor == null || (own != null && floor.compareTo(own) <= 0)) {
+            return trial;
+        }
+        // What no plan of all together undercuts, none of less stock does, if it makes everything.
+        SolvedComponent floored = withBound(boards, duals, floor);
+        return Trial.of(with, floored, plan(with, floored));
     }
 
     private static SolvedComponent withBound(
