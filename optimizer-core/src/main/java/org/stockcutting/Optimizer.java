@@ -175,9 +175,18 @@ public final class Optimizer {
      * @throws IllegalArgumentException if the plan leaves parts out
      */
     public WoodRisk sure(Job job, CuttingPlan plan) {
-        return new WoodSimulation(
-                        JobOrder.of(job).sorted(),
-                        (purchase, effort) -> plan(purchase, effort, ProgressListener.NONE, new CancelToken()))
-                .run(plan);
+        return new WoodSimulation(JobOrder.of(job).sorted(), this::placesAll).run(plan);
+    }
+
+    private boolean placesAll(Job purchase, Effort effort) {
+        try {
+            return plan(purchase, effort, ProgressListener.NONE, new CancelToken())
+                    .unplaced()
+                    .isEmpty();
+        } catch (PlanRejectedException e) {
+            // With little work a plan may miss what was easy, and then no reason for what is missing is true: not
+            // finished either way.
+            return false;
+        }
     }
 }

@@ -8,7 +8,6 @@ import org.stockcutting.job.Goal;
 import org.stockcutting.job.Job;
 import org.stockcutting.length.Length;
 import org.stockcutting.length.LengthUnit;
-import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.stock.StockItem;
 import org.stockcutting.stock.Zone;
 
@@ -19,7 +18,7 @@ import org.stockcutting.stock.Zone;
 final class Trials {
 
     /** Steps that the planner may take for one purchase that the quick look leaves open. */
-    private static final long PLANNER_WORK = 20_000;
+    private static final long PLANNER_WORK = 3_000;
 
     private static final Length INCH_MARK = Length.inches("0.0625");
     private static final Length METRIC_MARK = Length.millimetres("1");
@@ -94,8 +93,7 @@ final class Trials {
                 boards,
                 Goal.WASTE,
                 effort);
-        CuttingPlan plan = planning.plan(purchase, effort);
-        return plan.unplaced().isEmpty();
+        return planning.placesAll(purchase, effort);
     }
 
     private StockItem.OnHand asOwned(StockItem.ForSale stock, List<Zone> zones, int number) {

@@ -17,6 +17,7 @@ class SmallProgramsTest {
                 program("CutAroundKnots", CutAroundKnots::answer),
                 program("GlueUpTabletop", GlueUpTabletop::answer),
                 program("OneSheetOfPlywood", OneSheetOfPlywood::answer),
+                program("HowManyToBeSure", HowManyToBeSure::answer),
                 program("WatchAndCancel", WatchAndCancel::answer),
                 program("CheckAHandMadePlan", CheckAHandMadePlan::answer));
     }

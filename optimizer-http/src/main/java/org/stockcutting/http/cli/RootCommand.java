@@ -35,7 +35,7 @@ final class RootCommand implements Runnable {
     public void run() {
         if (spec != null) {
             throw new ParameterException(
-                    spec.commandLine(), "A command is missing: plan, compare, replan, check, review or serve.");
+                    spec.commandLine(), "A command is missing: plan, compare, replan, sure, check, review or serve.");
         }
     }
 
@@ -46,6 +46,7 @@ final class RootCommand implements Runnable {
                 .addSubcommand(new PlanCommand(planner))
                 .addSubcommand(new CompareCommand(planner))
                 .addSubcommand(new ReplanCommand())
+                .addSubcommand(new SureCommand(planner))
                 .addSubcommand(new CheckCommand())
                 .addSubcommand(new ReviewCommand())
                 .addSubcommand(new ServeCommand(planner));
