@@ -151,11 +151,24 @@ final class Replanner {
             if (!JobReview.review(smaller.job()).isEmpty()) {
                 return;
             }
-            answer = boards.joined(smaller, planner.apply(smaller.job(), share()));
+            CuttingPlan rest = planned(smaller.job());
+            if (rest == null) {
+                return;
+            }
+            answer = boards.joined(smaller, rest);
         }
         CuttingPlan plan = new LayoutAssembler(job, hash, scratch).assemble(answer);
         if (PlanChecker.check(job, plan).isEmpty() && (best == null || isBetter(plan, best))) {
             best = plan;
+        }
+    }
+
+    /** A plan of a smaller job, or null where none came out that holds: other attempts and the fresh plan remain. */
+    private @Nullable CuttingPlan planned(Job smaller) {
+        try {
+            return planner.apply(smaller, share());
+        } catch (PlanRejectedException e) {
+            return null;
         }
     }
 

@@ -50,6 +50,7 @@ class ArchitectureTest {
             room("pattern.fit", values("blank", "pattern")),
             room("plan", values("blank", "pattern"), MATH),
             room("sequence", values("blank", "pattern", "plan"), MATH),
+            room("mishap", values("blank", "pattern", "plan"), MATH),
             room("check", values("pattern", "plan"), MATH),
             room("report", values("blank", "pattern", "plan", "sequence"), MATH),
             room("wood", values("blank", "pattern.fit", "pattern", "plan"), MATH),

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.stockcutting.check.PlanChecker;
 import org.stockcutting.generate.RandomJobs;
 import org.stockcutting.job.Effort;
+import org.stockcutting.job.Goal;
 import org.stockcutting.job.Job;
 import org.stockcutting.job.JobReview;
 import org.stockcutting.part.Part;
@@ -28,18 +29,25 @@ import org.stockcutting.stock.StockItem;
 class MishapTest {
 
     private static final int MISHAPS = 500;
-    private static final Effort SMALL = new Effort(20_000L, null, 1, 1);
+    /** So many mishaps happen to one job. */
+    private static final int EACH = 4;
+    private static final Effort SMALL = new Effort(10_000L, null, 1, 1);
 
     private final Optimizer optimizer = new Optimizer();
 
     @Test
     void afterAnyMishapTheRestIsPlannedAndNeverDearerThanAfresh() {
         int planned = 0;
+        int compared = 0;
         int kept = 0;
         int changed = 0;
+        Job job = RandomJobs.job(1).withEffort(SMALL);
+        CuttingPlan plan = optimizer.plan(job);
         for (long seed = 1; seed <= MISHAPS; seed++) {
-            Job job = RandomJobs.job(seed).withEffort(SMALL);
-            CuttingPlan plan = optimizer.plan(job);
+            if (seed % EACH == 1) {
+                job = RandomJobs.job(seed).withEffort(SMALL);
+                plan = optimizer.plan(job);
+            }
             Worklog worklog = RandomMishap.of(seed, plan);
             Replan replan;
             try {
@@ -65,6 +73,10 @@ class MishapTest {
             assertThat(PlanChecker.check(replan.job(), replan.plan()))
                     .as("seed %d", seed)
                     .isEmpty();
+            if (costsNothing(replan.job(), replan.plan())) {
+                continue;
+            }
+            compared++;
             CuttingPlan afresh = optimizer.plan(replan.job());
             int missing = missing(replan.plan());
             assertThat(missing).as("left out, seed %d", seed).isLessThanOrEqualTo(missing(afresh));
@@ -75,9 +87,16 @@ class MishapTest {
             }
         }
         System.out.println(
-                planned + " mishaps planned, " + kept + " pieces of wood kept as planned, " + changed + " changed");
+                planned + " mishaps planned, " + compared + " compared with planning afresh, " + kept + " pieces of wood kept as planned, " + changed + " changed");
         assertThat(planned).isGreaterThan(MISHAPS / 2);
         assertThat(kept).isGreaterThan(changed);
+    }
+
+    /** Where money or boards count, nothing can be cheaper than nothing bought and nothing left out. */
+    private static boolean costsNothing(Job job, CuttingPlan plan) {
+        return job.goal() != Goal.WASTE
+                && plan.unplaced().isEmpty()
+                && plan.objective().value().signum() == 0;
     }
 
     private static int missing(CuttingPlan plan) {

@@ -14,6 +14,7 @@ class SmallProgramsTest {
                 program("HelloPlan", HelloPlan::answer),
                 program("AreTenFootersWorthIt", AreTenFootersWorthIt::answer),
                 program("UseTheLeftovers", UseTheLeftovers::answer),
+                program("OneRackThreeJobs", OneRackThreeJobs::answer),
                 program("CutAroundKnots", CutAroundKnots::answer),
                 program("GlueUpTabletop", GlueUpTabletop::answer),
                 program("OneSheetOfPlywood", OneSheetOfPlywood::answer),
