@@ -22,15 +22,19 @@ public record Chance(int finished, int trials, BigDecimal share, BigDecimal low,
 
     /** The chance behind a count. */
     public static Chance of(int finished, int trials) {
-        ConfidenceInterval interval = new ClopperPearsonInterval().createInterval(trials, finished, CONFIDENCE);
-        // At the ends the exact limits are 0 and 1; the library's quantiles need not be.
-        double low = finished == 0 ? 0 : interval.getLowerBound();
-        double high = finished == trials ? 1 : interval.getUpperBound();
+        // Where all or none went well the limits have closed forms, and the library has none.
+        double extreme = StrictMath.pow((1 - CONFIDENCE) / 2, 1.0 / trials);
+        double low = finished == 0 ? 0 : finished == trials ? extreme : interval(finished, trials).getLowerBound();
+        double high = finished == trials ? 1 : finished == 0 ? 1 - extreme : interval(finished, trials).getUpperBound();
         return new Chance(
                 finished,
                 trials,
                 BigDecimal.valueOf(finished).divide(BigDecimal.valueOf(trials), DIGITS, RoundingMode.HALF_UP),
                 new BigDecimal(low).setScale(DIGITS, RoundingMode.FLOOR),
                 new BigDecimal(high).setScale(DIGITS, RoundingMode.CEILING));
+    }
+
+    private static ConfidenceInterval interval(int finished, int trials) {
+        return new ClopperPearsonInterval().createInterval(trials, finished, CONFIDENCE);
     }
 }
