@@ -31,6 +31,7 @@ class MishapTest {
     private static final int MISHAPS = 500;
     /** So many mishaps happen to one job. */
     private static final int EACH = 4;
+
     private static final Effort SMALL = new Effort(10_000L, null, 1, 1);
 
     private final Optimizer optimizer = new Optimizer();
@@ -86,8 +87,8 @@ class MishapTest {
                         .isLessThanOrEqualTo(afresh.objective().value());
             }
         }
-        System.out.println(
-                planned + " mishaps planned, " + compared + " compared with planning afresh, " + kept + " pieces of wood kept as planned, " + changed + " changed");
+        System.out.println(planned + " mishaps planned, " + compared + " compared with planning afresh, " + kept
+                + " pieces of wood kept as planned, " + changed + " changed");
         assertThat(planned).isGreaterThan(MISHAPS / 2);
         assertThat(kept).isGreaterThan(changed);
     }
@@ -118,12 +119,14 @@ class MishapTest {
         Set<String> wanted = new TreeSet<>();
         replan.lines().forEach(line -> line.numbers().forEach(number -> wanted.add(line.part() + " " + number)));
         for (SequenceStep step : plan.derived().cutSequence()) {
-            String part = step.part();
-            Integer number = step.number();
-            if (part == null || number == null || staved.contains(part) || number > demand.getOrDefault(part, 0)) {
+            SequenceStep.Piece piece = step.piece();
+            if (piece == null
+                    || step.cut() == null
+                    || staved.contains(piece.part())
+                    || piece.number() > demand.getOrDefault(piece.part(), 0)) {
                 continue;
             }
-            String name = part + " " + number;
+            String name = piece.part() + " " + piece.number();
             if (done.contains(step.step()) && !spoiled.contains(name)) {
                 assertThat(wanted).as("seed %d", seed).doesNotContain(name);
             }

@@ -29,18 +29,22 @@ final class RandomMishap {
 
     private Worklog worklog() {
         Map<String, List<SequenceStep>> byBoard = new LinkedHashMap<>();
-        plan.derived()
-                .cutSequence()
-                .forEach(step -> byBoard.computeIfAbsent(step.board(), b -> new ArrayList<>())
-                        .add(step));
+        for (SequenceStep step : plan.derived().cutSequence()) {
+            if (step.board() != null) {
+                byBoard.computeIfAbsent(step.board(), b -> new ArrayList<>()).add(step);
+            }
+        }
         List<Integer> done = new ArrayList<>();
         List<Worklog.Spoiled> candidates = new ArrayList<>();
         byBoard.values().forEach(steps -> {
             int count = random.nextInt(3) == 0 ? 0 : random.nextInt(steps.size() + 1);
             for (SequenceStep step : steps.subList(0, count)) {
                 done.add(step.step());
-                if (step.part() != null && step.number() != null) {
-                    candidates.add(new Worklog.Spoiled(step.part(), step.number(), null));
+                if (step.piece() != null && step.cut() != null) {
+                    candidates.add(new Worklog.Spoiled(
+                            step.piece().part(),
+                            step.piece().number(),
+                            step.piece().member()));
                 }
             }
         });

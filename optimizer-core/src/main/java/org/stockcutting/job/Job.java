@@ -98,6 +98,17 @@ public record Job(
                 name, writing, sets, other, allowances, parts, forSale, onHand, goal, effort, terms, compare, wood);
     }
 
+    /** The same job with other things said about load and bill. */
+    public Job withTerms(TradeTerms other) {
+        return new Job(
+                name, writing, sets, shop, allowances, parts, forSale, onHand, goal, effort, other, compare, wood);
+    }
+
+    /** The same job with other subsets to compare. */
+    public Job withCompare(List<List<String>> other) {
+        return new Job(name, writing, sets, shop, allowances, parts, forSale, onHand, goal, effort, terms, other, wood);
+    }
+
     /** The same job with other knowledge of its wood. */
     public Job withWood(WoodRules other) {
         return new Job(

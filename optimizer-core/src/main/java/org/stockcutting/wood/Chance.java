@@ -24,8 +24,12 @@ public record Chance(int finished, int trials, BigDecimal share, BigDecimal low,
     public static Chance of(int finished, int trials) {
         // Where all or none went well the limits have closed forms, and the library has none.
         double extreme = StrictMath.pow((1 - CONFIDENCE) / 2, 1.0 / trials);
-        double low = finished == 0 ? 0 : finished == trials ? extreme : interval(finished, trials).getLowerBound();
-        double high = finished == trials ? 1 : finished == 0 ? 1 - extreme : interval(finished, trials).getUpperBound();
+        double low = finished == 0
+                ? 0
+                : finished == trials ? extreme : interval(finished, trials).getLowerBound();
+        double high = finished == trials
+                ? 1
+                : finished == 0 ? 1 - extreme : interval(finished, trials).getUpperBound();
         return new Chance(
                 finished,
                 trials,

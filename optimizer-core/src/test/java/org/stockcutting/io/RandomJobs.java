@@ -18,6 +18,7 @@ import org.stockcutting.job.SawLimits;
 import org.stockcutting.job.Seasons;
 import org.stockcutting.job.ShopRules;
 import org.stockcutting.job.TradeTerms;
+import org.stockcutting.job.WoodRules;
 import org.stockcutting.job.Writing;
 import org.stockcutting.job.YardCuts;
 import org.stockcutting.length.Length;
@@ -85,7 +86,9 @@ final class RandomJobs {
                         random.nextBoolean() ? null : 1 + random.nextInt(60),
                         random.nextLong(),
                         1 + random.nextInt(4)),
-                terms(currency));
+                terms(currency),
+                List.of(),
+                WoodRules.defaults());
     }
 
     private TradeTerms terms(Currency currency) {

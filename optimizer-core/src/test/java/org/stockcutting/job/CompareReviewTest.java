@@ -16,18 +16,7 @@ class CompareReviewTest {
                 .board("a", "2x6", "8'", "9.00")
                 .board("b", "2x6", "10'", "11.00")
                 .build();
-        return new Job(
-                job.name(),
-                job.writing(),
-                job.sets(),
-                job.shop(),
-                job.allowances(),
-                job.parts(),
-                job.forSale(),
-                job.onHand(),
-                job.goal(),
-                job.effort(),
-                compare);
+        return job.withCompare(compare);
     }
 
     @Test

@@ -38,18 +38,7 @@ class ReckoningTest {
                 .build();
         TradeTerms terms = new TradeTerms(
                 null, new TreeMap<>(), Seasons.HEATED_ROOM, tax == null ? null : new BigDecimal(tax), delivery, cuts);
-        return new Job(
-                plain.name(),
-                plain.writing(),
-                plain.sets(),
-                plain.shop(),
-                plain.allowances(),
-                plain.parts(),
-                plain.forSale(),
-                plain.onHand(),
-                plain.goal(),
-                plain.effort(),
-                terms);
+        return plain.withTerms(terms);
     }
 
     private static Reckoning bill(Job job) {

@@ -23,18 +23,7 @@ import org.stockcutting.plan.Warning;
 class TradeSumsTest {
 
     private static Job with(Job job, TradeTerms terms) {
-        return new Job(
-                job.name(),
-                job.writing(),
-                job.sets(),
-                job.shop(),
-                job.allowances(),
-                job.parts(),
-                job.forSale(),
-                job.onHand(),
-                job.goal(),
-                job.effort(),
-                terms);
+        return job.withTerms(terms);
     }
 
     private static TradeTerms terms(Weight car, Map<String, OwnWood> woods) {

@@ -41,7 +41,10 @@ public final class HowManyToBeSure {
                 out.append(row.chance().high()).append('\n');
             }
         }
-        return out.append("one goes back: ").append(risk.goesBack().share()).append('\n').toString();
+        return out.append("one goes back: ")
+                .append(risk.goesBack().share())
+                .append('\n')
+                .toString();
     }
 
     public static void main(String[] args) {

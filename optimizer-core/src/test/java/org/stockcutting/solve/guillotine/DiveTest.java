@@ -22,10 +22,9 @@ class DiveTest {
 
     private static Instance limited(Instance instance, int copies) {
         StockType sheet = instance.stocks().get(0);
-        StockType few = new StockType(
-                sheet.length(), sheet.width(), 0, 0, sheet.cost(), copies, 0, List.of(), sheet.places());
-        return new Instance(
-                instance.items(), List.of(few), 2, 2, Instance.Limits.NONE, List.of(), List.of());
+        StockType few =
+                new StockType(sheet.length(), sheet.width(), 0, 0, sheet.cost(), copies, 0, List.of(), sheet.places());
+        return new Instance(instance.items(), List.of(few), 2, 2, Instance.Limits.NONE, List.of(), List.of());
     }
 
     private static Draft dive(Yard yard, WorkMeter meter, long cap) {
