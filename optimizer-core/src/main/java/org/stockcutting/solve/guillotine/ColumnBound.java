@@ -1,6 +1,5 @@
 package org.stockcutting.solve.guillotine;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
@@ -36,7 +35,6 @@ final class ColumnBound {
     private final int[] rowOfType;
     private final int[] rowOfStock;
     private final Set<String> known = new HashSet<>();
-    private final List<PriceList.Column> columns = new ArrayList<>();
     private double[] duals;
     private double best = Double.NEGATIVE_INFINITY;
     private boolean finished;
@@ -99,7 +97,8 @@ final class ColumnBound {
     /** Takes a plan's boards as columns. */
     void learn(Draft draft) {
         for (Board board : draft.boards) {
-            add(PriceList.Column.of(board));
+            add(new PriceList.Column(
+                    board.stock, Arrays.stream(board.counts).asDoubleStream().toArray()));
         }
     }
 
@@ -108,7 +107,6 @@ final class ColumnBound {
         if (PriceList.isEmpty(column) || !known.add(column.stock() + Arrays.toString(column.counts()))) {
             return false;
         }
-        columns.add(column);
         int[] rows = new int[model.types + 1];
         double[] values = new double[model.types + 1];
         int size = 0;
@@ -209,11 +207,6 @@ final class ColumnBound {
     private long raised(double bound) {
         double safe = bound - 1e-6 * scale - 1e-9 * Math.abs(bound);
         return Math.max(0, (long) Math.ceil(safe / costUnit) * costUnit);
-    }
-
-    /** All columns so far. */
-    List<PriceList.Column> columns() {
-        return List.copyOf(columns);
     }
 
     /** Worth of one piece of each type in cost units: what the bound follows from. */

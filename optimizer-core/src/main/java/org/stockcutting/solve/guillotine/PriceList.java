@@ -31,17 +31,8 @@ final class PriceList {
             ExactPricing pricing,
             @Nullable ZonePricing zones) {}
 
-    /**
-     * One column: how many of each type a board of this stock gives at most.
-     *
-     * @param pattern a tree that gives them; null where the board is priced by area, and then the counts are fractions
-     */
-    record Column(int stock, double[] counts, @Nullable Cell pattern) {
-        static Column of(Board board) {
-            return new Column(
-                    board.stock, Arrays.stream(board.counts).asDoubleStream().toArray(), board.root);
-        }
-    }
+    /** One column: how many of each type a board of this stock gives at most; fractional where it is priced by area. */
+    record Column(int stock, double[] counts) {}
 
     /** Most worth of each stock's boards, and the columns that have it. */
     record Prices(double[] value, List<Column> columns) {}
@@ -111,7 +102,7 @@ final class PriceList {
             } else if (kind.exact()) {
                 ExactPricing.Priced priced = kind.pricing().price(worth);
                 most[k] = priced.value();
-                best[k] = new Column(kind.stock(), counts(priced.pattern()), priced.pattern());
+                best[k] = new Column(kind.stock(), counts(priced.pattern()));
                 meter.spend(Weights.of(kind.pricing().takeOperations()));
             } else {
                 best[k] = byArea(kind.stock(), worth);
@@ -123,12 +114,12 @@ final class PriceList {
         List<Column> columns = new ArrayList<>();
         for (int s = 0; s < value.length; s++) {
             value[s] = most[kindOf[s]];
-            columns.add(new Column(s, best[kindOf[s]].counts(), best[kindOf[s]].pattern()));
+            columns.add(new Column(s, best[kindOf[s]].counts()));
         }
         return new Prices(value, columns);
     }
 
-    static double worth(Column column, double[] worth) {
+    private static double worth(Column column, double[] worth) {
         double sum = 0;
         for (int t = 0; t < worth.length; t++) {
             sum += column.counts()[t] * worth[t];
@@ -166,12 +157,7 @@ final class PriceList {
         if (best >= 0) {
             counts[best] = model.boardArea(s) / leastArea(s, best);
         }
-        return new Column(s, counts, null);
-    }
-
-    /** True if some stock is priced exactly. */
-    boolean isExact() {
-        return kinds.stream().anyMatch(Kind::exact);
+        return new Column(s, counts);
     }
 
     private double leastArea(int s, int t) {

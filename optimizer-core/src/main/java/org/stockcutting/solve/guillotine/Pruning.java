@@ -22,17 +22,6 @@ final class Pruning {
         return settled(board, new Board(board.yard, board.stock, root));
     }
 
-    /** The board with no more pieces of each type than this. */
-    static Board within(Board board, int[] most) {
-        Board less = board;
-        for (int t = 0; t < most.length; t++) {
-            while (less.counts[t] > most[t]) {
-                less = without(less, firstOf(less.root, t), 0);
-            }
-        }
-        return less;
-    }
-
     private static int depthOf(Cell root, int index) {
         int depth = 0;
         int rest = index;

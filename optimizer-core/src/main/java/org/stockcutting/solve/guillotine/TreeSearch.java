@@ -36,8 +36,6 @@ final class TreeSearch {
     private long roundIdle;
     private double roundBest;
     private boolean started;
-    /** This many boards at the front are left alone. */
-    private int frozen;
 
     /** Hears of better drafts. */
     interface Listener {
@@ -81,11 +79,6 @@ final class TreeSearch {
         return best;
     }
 
-    /** Where the search is: perhaps with pieces missing, and then on boards that cost less. */
-    Draft current() {
-        return current;
-    }
-
     /** Nothing that costs less than this is worth looking for. */
     void raise(long bound) {
         least = Math.max(least, bound);
@@ -110,37 +103,6 @@ final class TreeSearch {
                 return;
             }
         }
-    }
-
-    /**
-     * Completes a draft that costs less than the best: for so many moves its boards are left alone, for as many more they are not.
-     * Where that does not succeed, the next {@link #run} goes on from there.
-     *
-     * @return true if a better draft was found
-     */
-    boolean complete(Draft draft, long moves, WorkMeter meter, Listener listener) {
-        Draft known = best;
-        started = true;
-        roundIdle = 0;
-        cap = best.cost() - bound.costUnit();
-        current = draft.copy();
-        filling.recreate(current, cap, dice);
-        if (current.isBetterThan(best)) {
-            best = current;
-            listener.improved(best);
-            idle = 0;
-            roundBest = restart();
-            return true;
-        }
-        for (int fixed : new int[] {draft.boards.size(), 0}) {
-            frozen = fixed;
-            roundBest = energy(current);
-            Arrays.fill(history, roundBest);
-            for (long n = 0; n < moves && best == known && meter.spend(Weights.of(yard.takeOperations())); n++) {
-                move(Long.MAX_VALUE, listener);
-            }
-        }
-        return best != known;
     }
 
     private void move(long roundPatience, Listener listener) {
@@ -228,22 +190,18 @@ final class TreeSearch {
 
     /** Takes a few pieces, cells or whole boards out. */
     private void ruin(Draft draft) {
-        if (draft.boards.size() <= frozen) {
+        if (draft.boards.isEmpty()) {
             return;
         }
-        if (dice.below(40) == 0) {
-            draft.remove(any(draft));
+        if (dice.below(12) == 0) {
+            draft.remove(dice.below(draft.boards.size()));
             return;
         }
-        int boards = Math.min(draft.boards.size() - frozen, 1 + dice.below(2));
+        int boards = Math.min(draft.boards.size(), 1 + dice.below(3));
         int goal = 1 + dice.below(8);
-        for (int n = 0; n < boards && draft.boards.size() > frozen; n++) {
-            ruinBoard(draft, any(draft), Math.max(1, goal / boards));
+        for (int n = 0; n < boards && !draft.boards.isEmpty(); n++) {
+            ruinBoard(draft, dice.below(draft.boards.size()), Math.max(1, goal / boards));
         }
-    }
-
-    private int any(Draft draft) {
-        return frozen + dice.below(draft.boards.size() - frozen);
     }
 
     private void ruinBoard(Draft draft, int index, int goal) {

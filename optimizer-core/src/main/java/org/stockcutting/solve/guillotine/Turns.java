@@ -20,32 +20,18 @@ final class Turns {
     /** How much longer the search goes on without gain where a finished bound says that less may be possible. */
     private static final long HOPE = 4;
 
-    /** A dive that ends before it has fixed most boards is of little use. */
-    private static final long LEAST_DIVE = 2_000_000;
-    /** After so many dives without gain the jobs that a search gives up are given up. */
-    private static final int MOST_DIVES = 8;
-
-    private static final long MOVES_AFTER_DIVE = 8_000;
-
     private final Yard yard;
     private final AreaBound area;
     private final Answers answers;
     private final TreeSearch search;
     private final Engine.EngineListener listener;
     private @Nullable ColumnBound columns;
-    private @Nullable Dive dive;
-    private final boolean mayDive;
-    private final long seed;
-    /** Dives since the last gain. */
-    private int divesInVain;
 
     Turns(Yard yard, AreaBound area, Draft start, long seed, Engine.EngineListener listener) {
         this.yard = yard;
         this.area = area;
         this.answers = new Answers(area);
         this.listener = listener;
-        this.mayDive = Dive.suits(yard);
-        this.seed = seed;
         this.search = new TreeSearch(yard, area, start, seed);
         improved(start);
     }
@@ -63,15 +49,10 @@ final class Turns {
             search.run(part, isHopeful() ? HOPE * patience : patience, this::improved);
             meter.absorb(part);
             boolean tired = search.idle() >= (isHopeful() ? HOPE * patience : patience);
-            if (search.isProved()
-                    || meter.isExhausted()
-                    || (tired && isBoundDone() && (!mayDive() || divesInVain >= MOST_DIVES))) {
+            if (search.isProved() || meter.isExhausted() || (tired && isBoundDone())) {
                 break;
             }
             bound(meter, boundSteps, tired);
-            if (mayDive() && !search.isProved()) {
-                dive(meter, Math.max(LEAST_DIVE, searchSteps));
-            }
             searchSteps = searchSteps == FIRST_SEARCH ? SECOND_SEARCH : 2 * searchSteps;
             boundSteps = searchSteps;
         }
@@ -86,27 +67,6 @@ final class Turns {
 
     private boolean isHopeful() {
         return columns != null && columns.isFinished();
-    }
-
-    private boolean mayDive() {
-        return mayDive && isHopeful() && search.isComplete();
-    }
-
-    /** Aims at the next lower cost: boards by the linear programme, the rest by search. */
-    private void dive(WorkMeter meter, long steps) {
-        if (columns == null) {
-            return;
-        }
-        if (dive == null) {
-            dive = new Dive(yard, seed);
-            dive.learn(columns.columns());
-        }
-        dive.learn(search.current());
-        dive.learn(search.best());
-        WorkMeter part = meter.part(steps);
-        Draft fixed = dive.run(part, search.best().cost() - area.costUnit());
-        meter.absorb(part);
-        divesInVain = search.complete(fixed, MOVES_AFTER_DIVE, meter, this::improved) ? 0 : divesInVain + 1;
     }
 
     /** True if more work on the bound would not help. */
