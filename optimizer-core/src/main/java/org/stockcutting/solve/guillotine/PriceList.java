@@ -97,7 +97,7 @@ final class PriceList {
             if (kind.zones() != null) {
                 ExactPricing.Priced priced = kind.zones().price(worth);
                 most[k] = priced.value();
-                best[k] = new Column(kind.stock(), counts(priced.pattern()), priced.pattern());
+                best[k] = new Column(kind.stock(), counts(priced.pattern()));
                 meter.spend(Weights.of((long) kind.zones().work()));
             } else if (kind.exact()) {
                 ExactPricing.Priced priced = kind.pricing().price(worth);
