@@ -10,20 +10,20 @@ import org.stockcutting.part.Section;
  * @param rough the rough piece
  * @param pieceThickness thickness that the piece is planed to before it is sawn to size or glued
  * @param thickness finished thickness
- * @param width finished width
- * @param length finished length
+ * @param width finished width without the strips on its edges
+ * @param length finished length without the strips on its ends
  */
 record Milling(Rough rough, long pieceThickness, long thickness, long width, long length) {
 
     private static final long NONE = -1;
 
     static Milling of(Rough rough, Job job) {
-        long length = rough.part().length().nanometres();
+        long length = rough.part().length().nanometres() - Rough.onEnds(rough.part());
         if (!(rough.part().section() instanceof Section.Measured finished)) {
             return new Milling(rough, NONE, NONE, NONE, length);
         }
         long thickness = finished.thickness().nanometres();
-        long width = finished.width().nanometres();
+        long width = finished.width().nanometres() - Rough.onEdges(rough.part());
         long before = switch (rough.kind()) {
             case WHOLE -> thickness;
             case STAVE ->

@@ -86,14 +86,14 @@ final class PieceWork {
                     board,
                     piece,
                     new Size(placed.length(), width, measured(route, thickness)),
-                    route.part().length(),
+                    route.part().coreLength(),
                     last);
         }
     }
 
     /** Finished thickness; that of the board where it is taken as it comes. */
     private static Length measured(Route route, Length thickness) {
-        return route.part().section() instanceof Section.Measured finished ? finished.thickness() : thickness;
+        return route.part().coreSection() instanceof Section.Measured finished ? finished.thickness() : thickness;
     }
 
     private @Nullable Task planed(Route route, Length length, Piece piece, String board, @Nullable Task before) {
@@ -158,7 +158,7 @@ final class PieceWork {
                     last);
         }
         Length width = panel.width;
-        if (route.part().section() instanceof Section.Measured finished && width.isMoreThan(finished.width())) {
+        if (route.part().coreSection() instanceof Section.Measured finished && width.isMoreThan(finished.width())) {
             Size size = new Size(panel.length, width, measured(route, Length.ZERO));
             last = sawn(StepKind.FINAL_TRIM, Direction.RIP, null, piece, size, finished.width(), last);
             width = finished.width();
@@ -171,7 +171,7 @@ final class PieceWork {
                     null,
                     piece,
                     size,
-                    route.part().length(),
+                    route.part().coreLength(),
                     last);
         }
     }

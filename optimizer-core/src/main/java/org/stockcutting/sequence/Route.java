@@ -34,7 +34,7 @@ record Route(
 
     static Route of(RoughPiece rough, Job job) {
         if (!(rough.section() instanceof RoughSection.Sized sized)
-                || !(rough.part().section() instanceof Section.Measured finished)) {
+                || !(rough.part().coreSection() instanceof Section.Measured finished)) {
             return new Route(rough, null, null, null, null);
         }
         Length thickness = finished.thickness();
@@ -83,7 +83,7 @@ record Route(
 
     /** True if the rough piece is longer than what is made of it. */
     boolean hasLengthAllowance() {
-        return rough.length().isMoreThan(part().length());
+        return rough.length().isMoreThan(part().coreLength());
     }
 
     /** True if the rough piece is wider than what is made of it. */
@@ -91,7 +91,7 @@ record Route(
         return ripOff != null
                 || (rough.kind() == Kind.PLY
                         && rough.section() instanceof RoughSection.Sized sized
-                        && part().section() instanceof Section.Measured finished
+                        && part().coreSection() instanceof Section.Measured finished
                         && sized.width().isMoreThan(finished.width()));
     }
 

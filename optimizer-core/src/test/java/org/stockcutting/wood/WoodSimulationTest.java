@@ -145,10 +145,14 @@ class WoodSimulationTest {
         Job job = shelf(wood(1, "40", "2", "1", "0.03")).build();
         Group group = Grouping.of(job, OPTIMIZER.plan(job)).get(0);
         KnotModel model = new Models(job).of(job.forSale().get(0));
-        int more = 2;
+        // The fewest boards more that give a fair chance.
+        int more = 0;
+        while (finished(job, group, model, 1, 100, more) < 50) {
+            more++;
+        }
         int many = 200_000;
         double truth = finished(job, group, model, 987_654_321L, many, more) / (double) many;
-        assertThat(truth).as("a chance worth asking for").isBetween(0.3, 0.97);
+        assertThat(truth).as("a chance worth asking for").isBetween(0.3, 0.98);
         int trials = 100;
         int covered = 0;
         for (long seed = 1; seed <= 1_000; seed++) {

@@ -72,7 +72,7 @@ class YieldCommandTest {
                 .contains(
                         Section.VALUES, Section.WOOD, Section.YIELDS, "by material", "by stock length", "Slowest jobs")
                 .contains("../samples/jobs/typical.json");
-        assertThat(RowTable.read(csv)).hasSize(10).allMatch(row -> row.found() != null);
+        assertThat(RowTable.read(csv)).hasSizeGreaterThan(10).allMatch(row -> row.found() != null);
         assertThat(RowTable.read(csv)).extracting(Row::file).contains("../samples/jobs/csv-shelf");
         page(Files.readString(html));
         plans(plans);
@@ -96,7 +96,7 @@ class YieldCommandTest {
                     .sorted()
                     .toList();
         }
-        assertThat(jobs).hasSize(10);
+        assertThat(jobs).hasSizeGreaterThan(10);
         for (Path file : jobs) {
             Job job = new JobReader().read(Files.readAllBytes(file)).orThrow();
             Path written = Path.of(file.toString().replace(".job.json", ".plan.json"));

@@ -50,7 +50,9 @@ public final class LongLeftover {
         LineModel model = new LineModel(instance);
         boolean plain = instance.isOneDimensional()
                 && instance.limits().equals(Instance.Limits.NONE)
-                && instance.stocks().stream().allMatch(stock -> stock.offcutValue() == 0);
+                && instance.stocks().stream()
+                        .allMatch(stock ->
+                                stock.offcutValue() == 0 && stock.zones().isEmpty());
         UseReader reader = new UseReader(model, plain ? start : List.of());
         if (!plain || !reader.fixed().isEmpty() || reader.cuts().isEmpty()) {
             return new Result(start, 0, false);

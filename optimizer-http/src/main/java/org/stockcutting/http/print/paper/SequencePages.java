@@ -45,7 +45,6 @@ final class SequencePages {
                 .column("what")
                 .numbers("reading, " + lengths.unit())
                 .column("makes")
-                .column("part")
                 .numbers("in hand")
                 .numbers("to spare")
                 .column("note");
@@ -82,7 +81,6 @@ final class SequencePages {
                 step.kind().word().replace('-', ' '),
                 cut == null ? "" : lengths.position(cut.reading()),
                 made.stream().map(this::mark).collect(Collectors.joining(", ")),
-                made.stream().map(piece -> piece.part() + " #" + piece.number()).collect(Collectors.joining(", ")),
                 left == null ? "" : lengths.gap(left.length()) + " x " + lengths.gap(left.width()),
                 cut == null ? "" : lengths.gap(cut.slack()),
                 notes(step));

@@ -55,7 +55,8 @@ class PlanPdfTest {
                 assertThat(all).contains(line.stock());
             }
             for (SequenceStep step : plan.derived().cutSequence()) {
-                assertThat(all).containsPattern("(?m)^" + step.step() + " " + Pattern.quote(step.board()) + " ");
+                String board = step.board() == null ? "" : Pattern.quote(step.board()) + " ";
+                assertThat(all).containsPattern("(?m)^" + step.step() + " " + board);
             }
             assertThat(all).contains("page 1 of " + document.getNumberOfPages());
         }
