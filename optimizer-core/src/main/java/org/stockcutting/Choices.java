@@ -1,15 +1,17 @@
 package org.stockcutting;
 
+import java.math.RoundingMode;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.job.Job;
 import org.stockcutting.length.Length;
 import org.stockcutting.length.Volume;
-import org.stockcutting.material.WoodDensity;
+import org.stockcutting.material.Density;
 import org.stockcutting.plan.BuyingLine;
 import org.stockcutting.plan.Choice;
 import org.stockcutting.plan.CuttingPlan;
+import org.stockcutting.report.KnownWoods;
 import org.stockcutting.stock.StockItem;
 
 /** What a plan says for a comparison: its figures, and what has to be carried home. */
@@ -20,6 +22,7 @@ final class Choices {
     static Choice of(Job job, CuttingPlan plan) {
         Map<String, StockItem.ForSale> stock =
                 job.forSale().stream().collect(Collectors.toMap(StockItem::id, item -> item));
+        KnownWoods woods = new KnownWoods(job);
         int boards = 0;
         Long grams = 0L;
         Length longest = null;
@@ -29,7 +32,7 @@ final class Choices {
                 throw new IllegalStateException("plan buys " + line.stock() + ", which is not for sale");
             }
             boards += line.quantity();
-            Long each = grams(item);
+            Long each = grams(woods, item);
             grams = grams == null || each == null ? null : Long.valueOf(grams + each * line.quantity());
             longest = longest == null || item.length().isMoreThan(longest) ? item.length() : longest;
         }
@@ -46,8 +49,16 @@ final class Choices {
                 plan.unplaced());
     }
 
-    private static @Nullable Long grams(StockItem.ForSale item) {
+    /** Weight in grams, rounded up, or null where the wood's density is not known. */
+    private static @Nullable Long grams(KnownWoods woods, StockItem.ForSale item) {
+        Density density = woods.density(item.material());
         Volume volume = Volume.of(item.length(), item.width(), item.thickness());
-        return WoodDensity.standard().grams(item.material(), volume);
+        return density == null
+                ? null
+                : density.of(volume)
+                        .kilograms()
+                        .movePointRight(3)
+                        .setScale(0, RoundingMode.UP)
+                        .longValueExact();
     }
 }

@@ -10,11 +10,11 @@ import org.stockcutting.material.Wood;
 import org.stockcutting.material.WoodTable;
 
 /** What is known about the materials of a job: the maker's own figures win over the table's. */
-final class KnownWoods {
+public final class KnownWoods {
 
     private final Job job;
 
-    KnownWoods(Job job) {
+    public KnownWoods(Job job) {
         this.job = job;
     }
 
@@ -23,7 +23,8 @@ final class KnownWoods {
         return WoodTable.standard().find(own == null || own.like() == null ? material : own.like());
     }
 
-    @Nullable Density density(String material) {
+    /** Density of the wood as it is sold dry, or null where neither job nor table knows it. */
+    public @Nullable Density density(String material) {
         OwnWood own = job.terms().woods().get(material);
         if (own != null && own.density() != null) {
             return own.density();
