@@ -115,7 +115,7 @@ class ComparisonTest {
         Comparison comparison = OPTIMIZER.compare(shelf().build());
         Choice all = comparison.whole().allTogether();
         assertThat(all.boards()).isEqualTo(1);
-        assertThat(all.weightGrams()).isEqualTo(9150);
+        assertThat(all.weightGrams()).isEqualTo(9158);
         assertThat(all.longest()).isEqualTo(shelf().length("12'"));
         assertThat(shelfOf("bog oak").whole().allTogether().weightGrams()).isNull();
     }
