@@ -109,7 +109,7 @@ class ComparisonTest {
         return String.valueOf(choices.get(List.of(stock)).cost());
     }
 
-    /** Twelve feet of 2x6 at 470 kg a cubic metre (Wood Handbook, from memory): 1-1/2 x 5-1/2 x 144 in are 0.0194678 cubic metres. */
+    /** Twelve feet of 2x6 at 470.4 kg a cubic metre (Wood Handbook, from memory): 1-1/2 x 5-1/2 x 144 in are 0.0194678 cubic metres. */
     @Test
     void aChoiceSaysWhatHasToBeCarriedHome() {
         Comparison comparison = OPTIMIZER.compare(shelf().build());
