@@ -127,7 +127,8 @@ public final class RevisedSimplex {
 
     private boolean primal() {
         int degenerate = 0;
-        // With rounding errors no rule of choice keeps it from going round for ever; what it has by then is a basis like any other.
+        // With rounding errors no rule of choice keeps it from going round for ever; what it has by then is a basis
+        // like any other.
         int limit = 5_000 + 20 * (size + columns.size());
         for (int step = 0; step < limit; step++) {
             int entering = entering(degenerate > PATIENCE);
