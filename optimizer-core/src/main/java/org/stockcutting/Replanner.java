@@ -3,10 +3,8 @@ package org.stockcutting;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
@@ -17,11 +15,13 @@ import org.stockcutting.job.Goal;
 import org.stockcutting.job.Job;
 import org.stockcutting.job.JobReview;
 import org.stockcutting.mishap.Unit;
+import org.stockcutting.part.Part;
 import org.stockcutting.plan.CancelToken;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.Layout;
 import org.stockcutting.plan.Unplaced;
 import org.stockcutting.plan.Violation;
+import org.stockcutting.solve.PieceWeight;
 
 /**
  * Plans what is left after a mishap: value first, then fewest changed layouts.
@@ -185,18 +185,25 @@ final class Replanner {
                 whole.threads());
     }
 
-    /** True if a plan leaves less out than another, or the same and is worth less. */
-    private static boolean isBetter(CuttingPlan plan, CuttingPlan other) {
-        Map<String, Integer> more = new HashMap<>();
-        plan.unplaced().forEach(line -> more.merge(line.part(), line.quantity(), Integer::sum));
-        for (Unplaced line : other.unplaced()) {
-            more.merge(line.part(), -line.quantity(), Integer::sum);
+    /** True if a plan places more finished volume than another, or as much and is worth less: the order of goals of every plan. */
+    private boolean isBetter(CuttingPlan plan, CuttingPlan other) {
+        int missing = missing(plan).compareTo(missing(other));
+        return missing < 0
+                || (missing == 0
+                        && plan.objective().value().compareTo(other.objective().value()) < 0);
+    }
+
+    /** Finished volume that a plan leaves out, in cubic nanometres. */
+    private BigInteger missing(CuttingPlan plan) {
+        BigInteger volume = BigInteger.ZERO;
+        for (Unplaced line : plan.unplaced()) {
+            for (Part part : job.parts()) {
+                if (part.id().equals(line.part())) {
+                    volume = volume.add(
+                            PieceWeight.finished(part).cubicNanometres().multiply(BigInteger.valueOf(line.quantity())));
+                }
+            }
         }
-        boolean missesMore = more.values().stream().anyMatch(count -> count > 0);
-        boolean missesLess = more.values().stream().anyMatch(count -> count < 0);
-        if (missesMore || missesLess) {
-            return !missesMore;
-        }
-        return plan.objective().value().compareTo(other.objective().value()) < 0;
+        return volume;
     }
 }

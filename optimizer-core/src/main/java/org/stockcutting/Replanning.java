@@ -93,7 +93,10 @@ final class Replanning {
 
     private static void buying(CuttingPlan plan, List<String> notes) {
         for (Unplaced line : plan.unplaced()) {
-            notes.add(line.quantity() + " x " + line.part() + " can't be made from this wood: " + line.remedy());
+            boolean stopped = line.reason() == Unplaced.Reason.NOT_REACHED_BEFORE_LIMIT;
+            notes.add(line.quantity() + " x " + line.part()
+                    + (stopped ? " found no place before the search ended: " : " can't be made from this wood: ")
+                    + line.remedy() + ".");
         }
         if (plan.derived().buyingList().isEmpty()) {
             notes.add("Nothing has to be bought.");

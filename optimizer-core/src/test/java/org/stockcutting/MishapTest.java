@@ -7,10 +7,13 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.stockcutting.check.PlanChecker;
 import org.stockcutting.generate.RandomJobs;
 import org.stockcutting.job.Effort;
@@ -22,7 +25,9 @@ import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.Layout;
 import org.stockcutting.plan.Replan;
 import org.stockcutting.plan.SequenceStep;
+import org.stockcutting.plan.Unplaced;
 import org.stockcutting.plan.Worklog;
+import org.stockcutting.solve.PieceWeight;
 import org.stockcutting.stock.StockItem;
 
 /** Random mishaps: what is finished stays, the checker accepts what is left, and it is never dearer than planning it afresh. */
@@ -78,14 +83,7 @@ class MishapTest {
                 continue;
             }
             compared++;
-            CuttingPlan afresh = optimizer.plan(replan.job());
-            int missing = missing(replan.plan());
-            assertThat(missing).as("left out, seed %d", seed).isLessThanOrEqualTo(missing(afresh));
-            if (missing == missing(afresh)) {
-                assertThat(replan.plan().objective().value())
-                        .as("value, seed %d", seed)
-                        .isLessThanOrEqualTo(afresh.objective().value());
-            }
+            neverWorse(seed, replan.job(), replan.plan());
         }
         System.out.println(planned + " mishaps planned, " + compared + " compared with planning afresh, " + kept
                 + " pieces of wood kept as planned, " + changed + " changed");
@@ -100,8 +98,42 @@ class MishapTest {
                 && plan.objective().value().signum() == 0;
     }
 
-    private static int missing(CuttingPlan plan) {
-        return plan.unplaced().stream().mapToInt(line -> line.quantity()).sum();
+    /** More finished volume placed than afresh, or as much and not dearer. */
+    private void neverWorse(long seed, Job job, CuttingPlan plan) {
+        CuttingPlan afresh = optimizer.plan(job);
+        BigInteger missing = missing(job, plan);
+        assertThat(missing).as("left out, seed %d", seed).isLessThanOrEqualTo(missing(job, afresh));
+        if (missing.equals(missing(job, afresh))) {
+            assertThat(plan.objective().value())
+                    .as("value, seed %d", seed)
+                    .isLessThanOrEqualTo(afresh.objective().value());
+        }
+    }
+
+    /** Job 252 once had a reason that was not so, job 424 left more out than afresh though less of one part: harder search than above. */
+    @ParameterizedTest
+    @ValueSource(longs = {252, 424})
+    void jobsThatWentWrongOnce(long seed) {
+        Job job = RandomJobs.job(seed).withEffort(new Effort(20_000L, null, 1, 1));
+        CuttingPlan plan = optimizer.plan(job);
+        Replan replan = optimizer.replan(job, plan, RandomMishap.of(seed, plan));
+        Job left = Objects.requireNonNull(replan.job());
+        CuttingPlan answer = Objects.requireNonNull(replan.plan());
+        assertThat(PlanChecker.check(left, answer)).isEmpty();
+        neverWorse(seed, left, answer);
+    }
+
+    private static BigInteger missing(Job job, CuttingPlan plan) {
+        BigInteger volume = BigInteger.ZERO;
+        for (Unplaced line : plan.unplaced()) {
+            for (Part part : job.parts()) {
+                if (part.id().equals(line.part())) {
+                    volume = volume.add(
+                            PieceWeight.finished(part).cubicNanometres().multiply(BigInteger.valueOf(line.quantity())));
+                }
+            }
+        }
+        return volume;
     }
 
     /** A done step names the part it frees: that part is not wanted again unless it was spoiled. */
