@@ -95,6 +95,18 @@ class LongLeftoverTest {
     }
 
     @Test
+    void leavesBadZonesAlone() {
+        for (long seed = 60_000; seed < 60_400; seed++) {
+            Instance instance = new TinyLines(seed, 20, 3).plain();
+            Stretched stretched = Stretched.of(instance);
+            String what = "seed " + seed;
+            assertThat(LineInspector.inspect(what, instance, stretched.after())[1])
+                    .as(what)
+                    .isLessThanOrEqualTo(LineInspector.inspect(what, instance, stretched.before())[1]);
+        }
+    }
+
+    @Test
     void gathersTheWasteOfTwoBoards() {
         // Two boards of 10 for pieces 3, 3, 2, 2: 3+2 twice leaves 5 and 5, 3+3+2+2 on one board would leave a whole
         // board.
