@@ -487,9 +487,8 @@ class JobReaderTest {
     @Test
     void atMostAHundredFaultsAreListed() {
         String parts = ", {\"length\": \"x\"}".repeat(400).substring(2);
-        assertThat(read("{\"parts\": [" + parts + "], \"stock\": [" + STOCK + "]}")
-                        .faults())
-                .hasSize(100);
+        String document = "{\"parts\": [" + parts + "], \"stock\": [" + STOCK + "]}";
+        assertThat(read(document).faults()).hasSize(100);
     }
 
     @Test

@@ -28,12 +28,15 @@ public final class InstanceFiles {
     private static final String PARTS = "parts.csv";
     private static final String STOCK = "stock.csv";
     private static final String SHOP = "shop.json";
+    /** Plans, as the yield command names them, lie beside their jobs. */
+    private static final String PLAN = ".plan.json";
 
     private final @Nullable Format format;
     private final boolean rotate;
     private final Consumer<String> remarks;
     private final JobReader jobs = new JobReader();
     private final Map<Path, BestKnown> tables = new HashMap<>();
+    private final List<String> untold = new ArrayList<>();
     private int refused;
 
     /**
@@ -63,10 +66,15 @@ public final class InstanceFiles {
             throw new NoSuchFileException(path.toString(), null, "there is no such file or folder");
         }
         List<Instance> found = new ArrayList<>();
+        untold.clear();
         try (Stream<Path> walk = Files.walk(path, FileVisitOption.FOLLOW_LINKS)) {
             for (Path file : walk.filter(Files::isRegularFile).sorted().toList()) {
                 readOne(file, found);
             }
+        }
+        if (!untold.isEmpty()) {
+            String others = untold.size() == 1 ? "" : " and " + (untold.size() - 1) + " more";
+            remarks.accept(untold.get(0) + others + ": left out: the format is not told by the folder; say --format");
         }
         return found;
     }
@@ -91,12 +99,13 @@ public final class InstanceFiles {
 
     private Optional<Format> told(Path file) {
         Path folder = file.toAbsolutePath().normalize().getParent();
-        if (folder != null && folder.endsWith(BestKnown.FOLDER) || nameOf(file).endsWith(".md")) {
+        boolean beside = folder != null && folder.endsWith(BestKnown.FOLDER);
+        if (beside || nameOf(file).endsWith(".md") || nameOf(file).endsWith(PLAN)) {
             return Optional.empty();
         }
         Optional<Format> told = Format.ofPath(file);
         if (told.isEmpty()) {
-            remarks.accept(label(file) + ": left out: its format is not told by its folder; say --format");
+            untold.add(label(file));
         }
         return told;
     }

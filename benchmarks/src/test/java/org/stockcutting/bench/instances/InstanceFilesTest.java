@@ -101,8 +101,8 @@ class InstanceFilesTest {
         assertThat(remarks.get(0)).contains("z.txt", "the file ends; wanted a size");
         assertThat(remarks.get(1)).contains("x.jsonl", "best pattern of one sheet");
         assertThat(remarks.get(2)).contains("/H", "best pattern of one sheet");
-        assertThat(remarks.get(3)).contains("y.dat", "--format");
-        assertThat(remarks.get(4)).contains("broken.json");
+        assertThat(remarks.get(3)).contains("broken.json");
+        assertThat(remarks.get(4)).contains("y.dat", "--format");
         assertThat(files.refused()).isEqualTo(2);
         assertThatThrownBy(() -> files.read(folder.resolve("nowhere"))).isInstanceOf(NoSuchFileException.class);
     }
@@ -116,6 +116,19 @@ class InstanceFilesTest {
 
         assertThat(instances).hasSize(1);
         assertThatThrownBy(() -> Format.ofWord("two-lengths")).hasMessageContaining("one-length, several-lengths");
+    }
+
+    @Test
+    void whatLiesBesideJobsIsLeftOutInOneLine() throws Exception {
+        file("notes.txt", "words");
+        file("a/picture.svg", "words");
+        file("a/shelf.plan.json", "{}");
+        Files.copy(Path.of("..", "samples", "jobs", "rack-shelves.json"), folder.resolve("a/shelf.json"));
+        InstanceFiles files = new InstanceFiles(null, false, remarks::add);
+
+        assertThat(files.read(folder)).hasSize(1);
+        assertThat(files.refused()).isZero();
+        assertThat(remarks).singleElement().asString().contains("picture.svg and 1 more: left out", "--format");
     }
 
     @Test

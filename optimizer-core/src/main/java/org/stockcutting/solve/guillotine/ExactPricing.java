@@ -64,7 +64,7 @@ final class ExactPricing {
 
     /** @param worth of one piece of each type; those at or below 0 are never cut */
     Priced price(double[] worth) {
-        double unit = unit(worth);
+        double unit = unit(model, stock, worth);
         if (unit == 0) {
             return new Priced(0, Cell.rest(model.boardLength(stock), model.boardWidth(stock)));
         }
@@ -74,7 +74,8 @@ final class ExactPricing {
         return new Priced(table.most() * unit, new PatternReader(table, lyingLines).whole());
     }
 
-    private double unit(double[] worth) {
+    /** What one whole unit of the table is worth: a board full of the type that is worth most by area has {@link #FULL} of them. */
+    static double unit(Model model, int stock, double[] worth) {
         double dense = 0;
         for (int t = 0; t < model.types; t++) {
             for (boolean turned : new boolean[] {false, true}) {

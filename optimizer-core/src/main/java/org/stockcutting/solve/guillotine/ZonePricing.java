@@ -17,9 +17,6 @@ import org.stockcutting.solve.instance.StockType;
 final class ZonePricing {
 
     private static final double MOST_CELLS = 6_000_000;
-    /** Worth of a full board by area, in whole units; piece worths are rounded up to such units. */
-    private static final double FULL = 1e9;
-
     private final Model model;
     private final int stock;
     private final int[] xs;
@@ -91,25 +88,12 @@ final class ZonePricing {
 
     /** @param worth of one piece of each type; those at or below 0 are never cut */
     ExactPricing.Priced price(double[] worth) {
-        double unit = unit(worth);
+        double unit = ExactPricing.unit(model, stock, worth);
         if (unit == 0) {
             return new ExactPricing.Priced(0, Cell.rest(model.boardLength(stock), model.boardWidth(stock)));
         }
         Table table = new Table(ways(worth, unit));
         return new ExactPricing.Priced(table.most() * unit, table.read(0, xs.length - 1, 0, ys.length - 1));
-    }
-
-    private double unit(double[] worth) {
-        double dense = 0;
-        for (int t = 0; t < model.types; t++) {
-            for (boolean turned : new boolean[] {false, true}) {
-                if (model.allows(stock, t, turned)) {
-                    double area = (double) model.length(stock, t, turned) * model.width(stock, t, turned);
-                    dense = Math.max(dense, worth[t] / area);
-                }
-            }
-        }
-        return dense * model.boardArea(stock) / FULL;
     }
 
     private List<Way> ways(double[] worth, double unit) {
