@@ -15,7 +15,7 @@ import org.stockcutting.plan.StepKind;
 
 /**
  * Makes steps one after the other, moving stop, fence and planer as seldom as a greedy choice can: a position where one stands already,
- * else the one that the preference names. Cuts to a drawn line, gluing and rests are made as soon as they can be.
+ * else the one that the preference names. Cuts to a drawn line and rests are made as soon as the position at hand has no more to do.
  */
 final class Bench {
 
@@ -29,8 +29,10 @@ final class Bench {
         MOST_STEPS
     }
 
-    /** Jointing needs no position, but is done in one go over all boards: it stands in line like a position of no length. */
+    /** Jointing and gluing need no position, but are done in one go: they stand in line like positions of no length. */
     private static final SetUp JOINTER = new SetUp("jointer", Length.ZERO);
+
+    private static final SetUp CLAMPS = new SetUp("clamps", Length.ZERO);
 
     private static final Comparator<SetUp> LONGEST_FIRST =
             Comparator.comparing(SetUp::stop).reversed().thenComparing(SetUp::machine);
@@ -88,7 +90,7 @@ final class Bench {
         toDrawnLines();
         SetUp next = choose();
         while (next != null) {
-            if (next != JOINTER && !next.equals(standing.put(next.machine(), next))) {
+            if (next != JOINTER && next != CLAMPS && !next.equals(standing.put(next.machine(), next))) {
                 setUps++;
             }
             workAt(next);
@@ -98,13 +100,15 @@ final class Bench {
 
     private void workAt(SetUp position) {
         Pile pile = pile(position);
-        Task task = pile.ready.poll();
-        while (task != null) {
+        while (!pile.ready.isEmpty()) {
+            Task task = pile.ready.remove();
             pile.doable -= task.run();
             pile.remaining--;
             make(task);
-            toDrawnLines();
-            task = pile.ready.poll();
+            // Everything at this position first; what is cut along lines in between may bring more of it.
+            if (pile.ready.isEmpty()) {
+                toDrawnLines();
+            }
         }
         if (pile.remaining == 0) {
             piles.remove(position);
@@ -141,7 +145,11 @@ final class Bench {
     }
 
     private static @Nullable SetUp position(Task task) {
-        return task.kind() == StepKind.JOINT ? JOINTER : task.setUp();
+        return switch (task.kind()) {
+            case JOINT -> JOINTER;
+            case GLUE -> CLAMPS;
+            default -> task.setUp();
+        };
     }
 
     private Pile pile(SetUp position) {
