@@ -11,7 +11,6 @@ import org.jspecify.annotations.Nullable;
 import org.stockcutting.length.Length;
 import org.stockcutting.plan.SequenceStep;
 import org.stockcutting.plan.SequenceStep.SetUp;
-import org.stockcutting.plan.StepKind;
 
 /**
  * Makes steps one after the other, moving stop, fence and planer as seldom as a greedy choice can: a position where one stands already,
