@@ -87,47 +87,19 @@ record Lifted(Limit limit, @Nullable String name, Job job) {
     }
 
     private static Job without(Job job, String group) {
-        return parts(job, part -> group.equals(part.group()) ? ungrouped(part) : part);
+        return parts(
+                job,
+                part -> group.equals(part.group()) ? part.line(part.id(), part.quantity(), part.spares(), null) : part);
     }
 
     private static Job parts(Job job, UnaryOperator<Part> change) {
         return job.withLists(job.parts().stream().map(change).toList(), job.forSale(), job.onHand());
     }
 
-    private static Part ungrouped(Part part) {
-        return new Part(
-                part.id(),
-                part.quantity(),
-                part.length(),
-                part.section(),
-                part.material(),
-                part.grain(),
-                part.woodClass(),
-                part.spares(),
-                part.making(),
-                null,
-                part.note());
-    }
-
     private static Job unlimited(Job job, String id) {
         List<StockItem.ForSale> forSale = job.forSale().stream()
-                .map(item -> item.id().equals(id) ? unlimited(item) : item)
+                .map(item -> item.id().equals(id) ? item.withAvailable(null) : item)
                 .toList();
         return job.withLists(job.parts(), forSale, job.onHand());
-    }
-
-    private static StockItem.ForSale unlimited(StockItem.ForSale item) {
-        return new StockItem.ForSale(
-                item.id(),
-                item.form(),
-                item.nominal(),
-                item.length(),
-                item.width(),
-                item.thickness(),
-                item.material(),
-                item.grain(),
-                item.ownTrim(),
-                null,
-                item.price());
     }
 }

@@ -14,6 +14,8 @@ import org.stockcutting.io.WorklogReading;
 import org.stockcutting.job.Fault;
 import org.stockcutting.job.Job;
 import org.stockcutting.job.JobBuilder;
+import org.stockcutting.length.Length;
+import org.stockcutting.part.Edging;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.Replan;
 import org.stockcutting.plan.Worklog;
@@ -99,6 +101,20 @@ class ReplanTest {
         assertThat(board.zones()).hasSize(1);
         assertThat(board.zones().get(0).from()).isEqualTo(org.stockcutting.length.Length.inches("5"));
         assertThat(Objects.requireNonNull(old.plan()).derived().buyingList()).isEmpty();
+    }
+
+    @Test
+    void whatIsGluedToTheSidesOfAShelfIsStillGluedOnAfterAMishap() {
+        Job plain = JobBuilder.inches("Shelves")
+                .part("shelf", 2, "40", "3.5", "1.5")
+                .board("2x4-8", "2x4", "8'", "3.98")
+                .build();
+        Edging strips = new Edging(Length.inches("0.25"), null, null, null, Edging.USUAL_OVER);
+        Job job = plain.withLists(List.of(plain.parts().get(0).withEdging(strips)), plain.forSale(), plain.onHand());
+        Replan replan = replan(job, ", \"missing\": [\"2x4-8 #1\"]");
+        assertThat(Objects.requireNonNull(replan.job()).parts()).isEqualTo(job.parts());
+        assertThat(Objects.requireNonNull(replan.plan()).layouts().get(0).pieces())
+                .allSatisfy(piece -> assertThat(piece.length()).isEqualTo(Length.inches("39.75")));
     }
 
     @Test

@@ -12,6 +12,8 @@ import org.stockcutting.material.WoodClass;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
+import org.stockcutting.part.Selection;
+import org.stockcutting.part.Shaping;
 
 /** Reads the parts list. */
 final class PartReader {
@@ -101,7 +103,9 @@ final class PartReader {
                 making(line),
                 group(line),
                 line.text("note"),
-                EdgingReader.read(line));
+                EdgingReader.read(line),
+                Shaping.NONE,
+                Selection.NONE);
     }
 
     private Section section(DocObject line) {

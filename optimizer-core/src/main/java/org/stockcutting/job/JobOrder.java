@@ -38,7 +38,8 @@ public final class JobOrder {
         List<StockItem.ForSale> forSale = new ArrayList<>(original.forSale());
         forSale.sort(Comparator.comparing(StockItem::id));
         List<StockItem.OnHand> onHand = new ArrayList<>();
-        original.onHand().forEach(item -> onHand.add(withSortedZones(item)));
+        original.onHand()
+                .forEach(item -> onHand.add(item.pieces(item.id(), item.quantity(), sortedZones(item.zones()))));
         onHand.sort(Comparator.comparing(StockItem::id));
         this.sorted = new Job(
                 original.name(),
@@ -115,21 +116,6 @@ public final class JobOrder {
             case "stock" -> original.forSale().get(index).id();
             default -> original.onHand().get(index).id();
         };
-    }
-
-    private static StockItem.OnHand withSortedZones(StockItem.OnHand item) {
-        return new StockItem.OnHand(
-                item.id(),
-                item.form(),
-                item.nominal(),
-                item.length(),
-                item.width(),
-                item.thickness(),
-                item.material(),
-                item.grain(),
-                item.ownTrim(),
-                item.quantity(),
-                sortedZones(item.zones()));
     }
 
     private static List<Zone> sortedZones(List<Zone> zones) {

@@ -17,9 +17,11 @@ import org.stockcutting.blank.RoughSection;
 import org.stockcutting.job.AllowanceProfile;
 import org.stockcutting.job.Job;
 import org.stockcutting.length.Length;
+import org.stockcutting.part.Edging;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
+import org.stockcutting.part.Shaping;
 import org.stockcutting.plan.Replan;
 
 /**
@@ -134,7 +136,7 @@ public final class Lines {
         Part part = piece.part();
         String id = set == 0 ? part.id() : free(inSet(part.id(), set));
         String group = part.group() == null ? null : inSet(part.group(), set);
-        parts.add(copy(part, id, numbers.size(), part.length(), part.section(), spares, part.making(), group));
+        parts.add(part.line(id, numbers.size(), spares, group));
         lines.add(new Replan.Line(id, part.id(), numbers, List.of()));
         for (int i = 0; i < numbers.size(); i++) {
             if (piece.kind() == RoughPiece.Kind.WHOLE) {
@@ -186,7 +188,22 @@ public final class Lines {
             group = id;
         }
         Section section = new Section.Measured(kind.width(), thickness);
-        parts.add(copy(part, id, wants.size(), piece.length(), section, 0, making, group));
+        // What is glued to the panel's sides and done to it later concerns the whole panel, not its staves.
+        parts.add(new Part(
+                id,
+                wants.size(),
+                piece.length(),
+                section,
+                part.material(),
+                part.grain(),
+                part.woodClass(),
+                0,
+                making,
+                group,
+                part.note(),
+                Edging.NONE,
+                Shaping.NONE,
+                part.selection()));
         lines.add(new Replan.Line(
                 id,
                 part.id(),
@@ -229,28 +246,5 @@ public final class Lines {
     private void link(Want own, Want renamed) {
         forward.put(own, renamed);
         backward.put(renamed, own);
-    }
-
-    private static Part copy(
-            Part part,
-            String id,
-            int quantity,
-            Length length,
-            Section section,
-            int spares,
-            Making making,
-            @Nullable String group) {
-        return new Part(
-                id,
-                quantity,
-                length,
-                section,
-                part.material(),
-                part.grain(),
-                part.woodClass(),
-                spares,
-                making,
-                group,
-                part.note());
     }
 }

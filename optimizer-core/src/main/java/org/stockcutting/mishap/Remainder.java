@@ -113,25 +113,10 @@ final class Remainder {
             Integer available = item.available();
             int rest = available == null ? 1 : available - bought.getOrDefault(item.id(), 0);
             if (rest > 0) {
-                left.add(available == null ? item : withAvailable(item, rest));
+                left.add(available == null ? item : item.withAvailable(rest));
             }
         }
         return left;
-    }
-
-    private static StockItem.ForSale withAvailable(StockItem.ForSale item, int available) {
-        return new StockItem.ForSale(
-                item.id(),
-                item.form(),
-                item.nominal(),
-                item.length(),
-                item.width(),
-                item.thickness(),
-                item.material(),
-                item.grain(),
-                item.ownTrim(),
-                available,
-                item.price());
     }
 
     /** Wood on the rack that the plan does not use. */
@@ -147,11 +132,11 @@ final class Remainder {
                 if (found.isEmpty()) {
                     plain++;
                 } else {
-                    onHand.add(copy(item, free(item.quantity() == 1 ? item.id() : name), 1, joined(item, found)));
+                    onHand.add(item.pieces(free(item.quantity() == 1 ? item.id() : name), 1, joined(item, found)));
                 }
             }
             if (plain > 0) {
-                onHand.add(copy(item, free(item.id()), plain, item.zones()));
+                onHand.add(item.pieces(free(item.id()), plain, item.zones()));
             }
         }
     }
@@ -160,21 +145,6 @@ final class Remainder {
         List<Zone> zones = new ArrayList<>(item.zones());
         zones.addAll(found);
         return zones;
-    }
-
-    private static StockItem.OnHand copy(StockItem.OnHand item, String id, int quantity, List<Zone> zones) {
-        return new StockItem.OnHand(
-                id,
-                item.form(),
-                item.nominal(),
-                item.length(),
-                item.width(),
-                item.thickness(),
-                item.material(),
-                item.grain(),
-                item.ownTrim(),
-                quantity,
-                zones);
     }
 
     private void blocks(SawnBoard board) {
@@ -195,7 +165,7 @@ final class Remainder {
             }
             count++;
             String id = free(board.blocks().size() == 1 ? name : name + "-" + letters(count));
-            StockItem.OnHand own = copy(piece, id, 1, piece.zones());
+            StockItem.OnHand own = piece.pieces(id, 1, piece.zones());
             onHand.add(own);
             unit(planned, block, pieces, own);
         }

@@ -20,6 +20,8 @@ import org.stockcutting.material.WoodClass;
  * @param group name of the same-board group, or null
  * @param note free text, printed only
  * @param edging strips glued to its sides
+ * @param shaping what is done to it after it has its size
+ * @param selection which wood it may be made of, beyond material and class
  */
 public record Part(
         String id,
@@ -33,9 +35,11 @@ public record Part(
         Making making,
         @Nullable String group,
         @Nullable String note,
-        Edging edging) {
+        Edging edging,
+        Shaping shaping,
+        Selection selection) {
 
-    /** A part with bare sides. */
+    /** A part with bare sides that is done when it has its size, of any wood that fits. */
     public Part(
             String id,
             int quantity,
@@ -48,7 +52,61 @@ public record Part(
             Making making,
             @Nullable String group,
             @Nullable String note) {
-        this(id, quantity, length, section, material, grain, woodClass, spares, making, group, note, Edging.NONE);
+        this(
+                id,
+                quantity,
+                length,
+                section,
+                material,
+                grain,
+                woodClass,
+                spares,
+                making,
+                group,
+                note,
+                Edging.NONE,
+                Shaping.NONE,
+                Selection.NONE);
+    }
+
+    /** The same line under another name, for another number of pieces and spares, in another group. */
+    public Part line(String otherId, int otherQuantity, int otherSpares, @Nullable String otherGroup) {
+        return new Part(
+                otherId,
+                otherQuantity,
+                length,
+                section,
+                material,
+                grain,
+                woodClass,
+                otherSpares,
+                making,
+                otherGroup,
+                note,
+                edging,
+                shaping,
+                selection);
+    }
+
+    /** The same line with other strips glued to its sides. */
+    public Part withEdging(Edging other) {
+        return new Part(
+                id, quantity, length, section, material, grain, woodClass, spares, making, group, note, other, shaping,
+                selection);
+    }
+
+    /** The same line, shaped otherwise. */
+    public Part withShaping(Shaping other) {
+        return new Part(
+                id, quantity, length, section, material, grain, woodClass, spares, making, group, note, edging, other,
+                selection);
+    }
+
+    /** The same line of other wood. */
+    public Part withSelection(Selection other) {
+        return new Part(
+                id, quantity, length, section, material, grain, woodClass, spares, making, group, note, edging, shaping,
+                other);
     }
 
     /** Finished length without its edging. */

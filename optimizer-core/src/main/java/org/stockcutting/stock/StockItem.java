@@ -47,6 +47,7 @@ public sealed interface StockItem {
      *
      * @param available how many can be had, or null for as many as wanted
      * @param price what it costs, or null only where the job's goal is not money
+     * @param offer how it is sold, beyond a price for one
      */
     record ForSale(
             String id,
@@ -59,8 +60,37 @@ public sealed interface StockItem {
             Grain grain,
             @Nullable Trim ownTrim,
             @Nullable Integer available,
-            @Nullable Price price)
+            @Nullable Price price,
+            Offer offer)
             implements StockItem {
+
+        /** Sold by the piece, as many as wanted up to what is there. */
+        public ForSale(
+                String id,
+                Form form,
+                @Nullable NominalSize nominal,
+                Length length,
+                Length width,
+                Length thickness,
+                String material,
+                Grain grain,
+                @Nullable Trim ownTrim,
+                @Nullable Integer available,
+                @Nullable Price price) {
+            this(id, form, nominal, length, width, thickness, material, grain, ownTrim, available, price, Offer.PLAIN);
+        }
+
+        /** The same entry of which there are so many, or null for as many as wanted. */
+        public ForSale withAvailable(@Nullable Integer other) {
+            return new ForSale(
+                    id, form, nominal, length, width, thickness, material, grain, ownTrim, other, price, offer);
+        }
+
+        /** The same entry, sold otherwise. */
+        public ForSale withOffer(Offer other) {
+            return new ForSale(
+                    id, form, nominal, length, width, thickness, material, grain, ownTrim, available, price, other);
+        }
 
         @Override
         public OptionalInt copies() {
@@ -77,6 +107,7 @@ public sealed interface StockItem {
      * A board, sheet or offcut that is already owned: it costs nothing.
      *
      * @param quantity how many truly equal pieces, at least 1
+     * @param condition how true it is
      */
     record OnHand(
             String id,
@@ -89,11 +120,63 @@ public sealed interface StockItem {
             Grain grain,
             @Nullable Trim ownTrim,
             int quantity,
-            List<Zone> zones)
+            List<Zone> zones,
+            Condition condition)
             implements StockItem {
 
         public OnHand {
             zones = List.copyOf(zones);
+        }
+
+        /** A true board. */
+        public OnHand(
+                String id,
+                Form form,
+                @Nullable NominalSize nominal,
+                Length length,
+                Length width,
+                Length thickness,
+                String material,
+                Grain grain,
+                @Nullable Trim ownTrim,
+                int quantity,
+                List<Zone> zones) {
+            this(
+                    id,
+                    form,
+                    nominal,
+                    length,
+                    width,
+                    thickness,
+                    material,
+                    grain,
+                    ownTrim,
+                    quantity,
+                    zones,
+                    Condition.TRUE);
+        }
+
+        /** So many of the same pieces under another name, with other bad zones. */
+        public OnHand pieces(String otherId, int otherQuantity, List<Zone> otherZones) {
+            return new OnHand(
+                    otherId,
+                    form,
+                    nominal,
+                    length,
+                    width,
+                    thickness,
+                    material,
+                    grain,
+                    ownTrim,
+                    otherQuantity,
+                    otherZones,
+                    condition);
+        }
+
+        /** The same piece, otherwise true. */
+        public OnHand withCondition(Condition other) {
+            return new OnHand(
+                    id, form, nominal, length, width, thickness, material, grain, ownTrim, quantity, zones, other);
         }
 
         @Override

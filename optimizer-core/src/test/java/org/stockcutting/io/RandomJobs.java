@@ -178,18 +178,18 @@ final class RandomJobs {
             default -> new Making.Lamination(2 + random.nextInt(6));
         };
         return new Part(
-                name(0) + " " + i,
-                1 + random.nextInt(9),
-                size(80),
-                section,
-                "oak",
-                random.nextBoolean() ? null : Grain.values()[random.nextInt(3)],
-                WoodClass.values()[random.nextInt(3)],
-                random.nextInt(3),
-                making,
-                random.nextBoolean() ? null : "group " + random.nextInt(2),
-                random.nextBoolean() ? null : name(0),
-                edging(section));
+                        name(0) + " " + i,
+                        1 + random.nextInt(9),
+                        size(80),
+                        section,
+                        "oak",
+                        random.nextBoolean() ? null : Grain.values()[random.nextInt(3)],
+                        WoodClass.values()[random.nextInt(3)],
+                        random.nextInt(3),
+                        making,
+                        random.nextBoolean() ? null : "group " + random.nextInt(2),
+                        random.nextBoolean() ? null : name(0))
+                .withEdging(edging(section));
     }
 
     private Edging edging(Section section) {

@@ -35,18 +35,18 @@ class EdgingTest {
                 .material("birch plywood")
                 .sheet("ply", "96", "48", "0.75", "64.00")
                 .part(new Part(
-                        "shelf",
-                        2,
-                        in("30"),
-                        section,
-                        "birch plywood",
-                        null,
-                        WoodClass.CLEAR,
-                        0,
-                        making,
-                        null,
-                        null,
-                        edging))
+                                "shelf",
+                                2,
+                                in("30"),
+                                section,
+                                "birch plywood",
+                                null,
+                                WoodClass.CLEAR,
+                                0,
+                                making,
+                                null,
+                                null)
+                        .withEdging(edging))
                 .build();
     }
 
