@@ -185,7 +185,7 @@ final class KeptBoards {
                                     && piece.y().equals(place.y()));
             return gone ? CutNode.RestLeaf.OFFCUT : leaf;
         });
-        return Trees.layout(job, unit.stock().form(), unit.layout(), pieces, cuts);
+        return Trees.layout(job, unit.stock(), unit.layout(), pieces, cuts);
     }
 
     /** Pieces that the kept boards do not give. */
@@ -306,6 +306,6 @@ final class KeptBoards {
                                 && place.y().equals(at.y())
                         ? graft
                         : leaf);
-        return Trees.layout(job, keptStock.get(rest.unit()).form(), board, pieces, cuts);
+        return Trees.layout(job, keptStock.get(rest.unit()), board, pieces, cuts);
     }
 }

@@ -29,7 +29,7 @@ record Board(StockItem item, Rect raw, Rect usable, Trim trim, List<Bad> zones, 
     static Board of(StockItem item, ShopRules shop) {
         Trim own = item.ownTrim();
         Trim shops = item.form() == Form.BOARD ? shop.boardTrim() : shop.sheetTrim();
-        Trim trim = own != null ? own : shops;
+        Trim trim = own != null ? own : Evenness.of(item).goodEdge() ? withoutEdge(shops) : shops;
         long length = item.length().nanometres();
         long width = item.width().nanometres();
         Rect raw = new Rect(0, 0, length, width);
@@ -44,6 +44,15 @@ record Board(StockItem item, Rect raw, Rect usable, Trim trim, List<Bad> zones, 
                 && car != null
                 && item.length().isMoreThan(car);
         return new Board(item, raw, usable, trim, zones, barred);
+    }
+
+    private static Trim withoutEdge(Trim shops) {
+        return new Trim(shops.start(), shops.end(), Length.ZERO, shops.farEdge());
+    }
+
+    /** How true it is. */
+    Evenness evenness() {
+        return Evenness.of(item);
     }
 
     private static Rect place(Zone zone, Rect raw) {

@@ -52,6 +52,8 @@ public enum Cause {
     MINIMUM_PIECE("minimum-piece"),
     /** A piece contains a bad zone that its class does not take. */
     ZONE("zone"),
+    /** A piece asks for wood that bow, crook or taper of its board take away. */
+    OUT_OF_TRUE("out-of-true"),
     /** A cut passes through metal. */
     METAL_CUT("metal-cut"),
     /** More boards are used than there are. */

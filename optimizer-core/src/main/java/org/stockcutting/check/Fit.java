@@ -21,7 +21,8 @@ final class Fit {
         }
         long over = board.thickness() - rough.thickness();
         if (rough.planed()) {
-            return over >= 0 && over <= shop.maxPlaning().nanometres();
+            return board.evenness().flattens(over, rough.length())
+                    && over <= shop.maxPlaning().nanometres();
         }
         return Math.abs(over) <= shop.thicknessTolerance().nanometres();
     }
@@ -44,13 +45,21 @@ final class Fit {
         Rect usable = board.usable();
         return lie(rough, board, false)
                 && rough.length() <= usable.length()
-                && rough.leastWidthOn(board) <= usable.width()
+                && isWideEnough(rough, board, rough.leastWidthOn(board), rough.length())
                 && !usable.isEmpty();
     }
 
     static boolean turned(Rough rough, Board board) {
         Rect usable = board.usable();
-        return lie(rough, board, true) && rough.length() <= usable.width() && rough.leastWidth() <= usable.length();
+        return lie(rough, board, true)
+                && isWideEnough(rough, board, rough.length(), rough.leastWidth())
+                && rough.leastWidth() <= usable.length();
+    }
+
+    /** True if the usable width is enough for so much across, and for the crook of what is ripped; a whole board is not ripped. */
+    static boolean isWideEnough(Rough rough, Board board, long across, long along) {
+        long free = board.usable().width() - across;
+        return rough.asItComes() ? free >= 0 : board.evenness().straightens(free, along);
     }
 
     /** True if one piece alone can come from the board. */

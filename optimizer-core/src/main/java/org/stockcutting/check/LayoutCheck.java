@@ -65,6 +65,7 @@ final class LayoutCheck {
         boolean whole = inspection.size() == before;
         if (whole) {
             LimitCheck.check(facts, board, layout.cuts(), inspection, at + "/cuts");
+            CrookCheck.check(board, layout.cuts(), inspection, at + "/cuts");
         }
         leftOvers(layout, board, sawn, at);
         return new Checked(index, layout, board, sawn, whole);
@@ -145,7 +146,8 @@ final class LayoutCheck {
         for (KeepRule rule : facts.job().shop().keepOffcuts()) {
             if (rule.form() == board.item().form()
                     && rect.length() >= rule.length().nanometres()
-                    && rect.width() >= rule.width().nanometres()) {
+                    && board.evenness().woodAt(rect.x1(), rect.y0(), rect.y1())
+                            >= rule.width().nanometres()) {
                 return true;
             }
         }

@@ -88,6 +88,11 @@ final class PieceCheck {
                 Cause.OUTSIDE,
                 pointer,
                 "lies at " + rect.text() + ", usable is " + board.usable().text());
+        inspection.require(
+                isOnWood(rough, rect, board),
+                Cause.OUT_OF_TRUE,
+                pointer,
+                "lies at " + rect.text() + ", where taper and crook of " + board.id() + " leave less than that");
         for (Board.Bad bad : board.zones()) {
             if (bad.rect().overlaps(rect) && !takes(rough, bad)) {
                 inspection.report(
@@ -96,6 +101,14 @@ final class PieceCheck {
                         "contains the bad zone " + bad.rect().text());
             }
         }
+    }
+
+    /** True if the slanting edge lies beyond the piece, with its own share of the crook between where it is ripped. */
+    static boolean isOnWood(Rough rough, Rect rect, Board board) {
+        Evenness evenness = board.evenness();
+        long farTrim = board.raw().y1() - board.usable().y1();
+        long ripped = rough.asItComes() ? 0 : rect.length();
+        return evenness.isEven() || evenness.reaches(rect.y1() + farTrim, rect.x1(), ripped);
     }
 
     /** Clear wood takes nothing, the next class tight knots, the last blemishes too; nobody takes metal. */

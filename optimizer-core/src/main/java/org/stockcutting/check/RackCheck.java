@@ -51,10 +51,15 @@ final class RackCheck {
                 (difference > 0 ? difference + " missing: " : -difference + " too many: ") + what));
     }
 
-    private static String due(Board board, Rect rect) {
+    private static String due(Board board, Rect whole) {
         Rect raw = board.raw();
         Trim trim = board.trim();
-        boolean full = rect.width() == raw.width();
+        Evenness evenness = board.evenness();
+        boolean full = whole.width() == raw.width();
+        long narrow = evenness.woodAt(whole.x1(), whole.y0(), whole.y1());
+        boolean slants = narrow < whole.width();
+        Rect rect = new Rect(
+                whole.x0(), whole.y0(), whole.x1(), whole.y0() + evenness.woodAt(whole.x0(), whole.y0(), whole.y1()));
         List<String> bad = new ArrayList<>();
         for (Board.Bad zone : board.zones()) {
             Rect inside = zone.rect().intersect(rect);
@@ -76,11 +81,15 @@ final class RackCheck {
                 rect.x0() > 0 ? 0 : Board.amount(trim.start()),
                 rect.x1() < raw.x1() ? 0 : Board.amount(trim.end()),
                 rect.y0() > 0 ? 0 : Board.amount(trim.edge()),
-                rect.y1() < raw.y1() ? 0 : Board.amount(trim.farEdge()),
+                rect.y1() < raw.y1() && !slants ? 0 : Board.amount(trim.farEdge()),
+                "bow " + evenness.share(evenness.bow(), rect.length()) + " crook "
+                        + evenness.share(evenness.crook(), rect.length())
+                        + (slants ? " to " + Inspection.mm(narrow) : ""),
                 bad);
     }
 
     private static String given(StockItem.OnHand item) {
+        Length end = item.condition().widthEnd();
         Trim own = item.ownTrim();
         Trim trim = own == null ? Trim.NONE : own;
         List<String> bad = new ArrayList<>();
@@ -104,6 +113,9 @@ final class RackCheck {
                 Board.amount(trim.end()),
                 Board.amount(trim.edge()),
                 Board.amount(trim.farEdge()),
+                "bow " + item.condition().bow().nanometres() + " crook "
+                        + item.condition().crook().nanometres()
+                        + (end == null ? "" : " to " + Inspection.mm(end.nanometres())),
                 bad);
     }
 
@@ -120,11 +132,12 @@ final class RackCheck {
             long end,
             long edge,
             long farEdge,
+            String evenness,
             List<String> zones) {
         return item.form().word() + " " + (nominal == null ? "" : nominal.name() + " ") + Inspection.mm(length) + " x "
                 + Inspection.mm(width) + " x " + item.thickness() + " " + item.material() + ", grain "
                 + item.grain().word() + ", trim " + Inspection.mm(start) + " " + Inspection.mm(end) + " "
-                + Inspection.mm(edge) + " " + Inspection.mm(farEdge) + ", zones "
+                + Inspection.mm(edge) + " " + Inspection.mm(farEdge) + ", " + evenness + ", zones "
                 + zones.stream().sorted().toList();
     }
 }

@@ -88,7 +88,9 @@ final class UnplacedCheck {
                 // Where the long boards are too narrow and the wide ones too short, either word is true.
                 yield Fit.anyhow(rough, board, shop) || (longEnough && !isWideEnoughSomewhere(rough));
             }
-            case WIDER_THAN_ANY_STOCK -> (straight && width <= usable.width()) || (turned && width <= usable.length());
+            case WIDER_THAN_ANY_STOCK ->
+                (straight && Fit.isWideEnough(rough, board, width, rough.length()))
+                        || (turned && width <= usable.length());
             case GRAIN_DOES_NOT_FIT -> Fit.anyhow(rough, board, shop);
             case NO_CLEAR_ZONE -> Fit.anyhow(rough, board, shop) && hasClearPlace(rough, board);
             case STOCK_EXHAUSTED ->
@@ -106,8 +108,7 @@ final class UnplacedCheck {
                 .filter(board -> !board.barred() && Fit.material(rough, board) && Fit.section(rough, board, shop))
                 .anyMatch(board -> {
                     long width = rough.leastWidthOn(board);
-                    return (Fit.lie(rough, board, false)
-                                    && width <= board.usable().width())
+                    return (Fit.lie(rough, board, false) && Fit.isWideEnough(rough, board, width, rough.length()))
                             || (Fit.lie(rough, board, true)
                                     && width <= board.usable().length());
                 });
@@ -122,6 +123,7 @@ final class UnplacedCheck {
         return rough.part().group() != null
                 || rough.isStave()
                 || shop.carLength() != null
+                || facts.boards().values().stream().anyMatch(b -> !b.evenness().isEven())
                 || !shop.limits().equals(SawLimits.NONE)
                 || facts.boards().values().stream()
                         .anyMatch(b -> b.zones().stream().anyMatch(z -> z.zone().metal()));
@@ -149,6 +151,7 @@ final class UnplacedCheck {
             for (long y : ys.keySet()) {
                 Rect place = new Rect(x, y, x + along, y + across);
                 if (usable.contains(place)
+                        && PieceCheck.isOnWood(rough, place, board)
                         && bad.stream().noneMatch(z -> z.rect().overlaps(place))) {
                     return true;
                 }

@@ -94,6 +94,12 @@ final class BoardPicture {
         for (Zone zone : stock.zones()) {
             zone(pen, zone);
         }
+        Length narrow = stock.condition().widthEnd();
+        if (narrow != null) {
+            Rectangle2D far = frame.box(
+                    layout.length(), narrow, Length.ZERO, layout.width().minus(narrow));
+            pen.line(frame.left(), frame.board().getMinY(), far.getX(), far.getMaxY(), 1.6f);
+        }
         labels(pen);
         readings().draw(cuts, pen);
         pen.outline(frame.board(), 1.6f);

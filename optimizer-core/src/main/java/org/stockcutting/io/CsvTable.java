@@ -1,6 +1,7 @@
 package org.stockcutting.io;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.BooleanNode;
 import com.fasterxml.jackson.databind.node.LongNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
@@ -9,6 +10,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BiConsumer;
@@ -29,6 +31,8 @@ final class CsvTable {
             "currency", "price.currency",
             "group", "group.name",
             "make", "make.as");
+
+    private static final Map<String, Boolean> TRUTH = Map.of("yes", true, "true", true, "no", false, "false", false);
 
     private static final Pattern WHOLE = Pattern.compile("-?[0-9]{1,18}");
 
@@ -215,8 +219,12 @@ final class CsvTable {
         return object;
     }
 
-    /** All cells are text; where a whole number is wanted and there is one, it is meant. */
+    /** All cells are text; where a whole number or a truth is wanted and there is one, it is meant. */
     private static JsonNode value(String cell, @Nullable Field field) {
+        if (field != null && field.type() == FieldType.BOOLEAN) {
+            Boolean truth = TRUTH.get(cell.toLowerCase(Locale.ROOT));
+            return truth == null ? TextNode.valueOf(cell) : BooleanNode.valueOf(truth);
+        }
         boolean number = field != null && field.type() == FieldType.INTEGER;
         return number && WHOLE.matcher(cell).matches()
                 ? LongNode.valueOf(Long.parseLong(cell))

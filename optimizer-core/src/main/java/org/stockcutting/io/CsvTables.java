@@ -189,7 +189,19 @@ public final class CsvTables {
                 .plain("trim.end", s -> trim(s, lengths, Trim::end))
                 .plain("trim.edge", s -> trim(s, lengths, Trim::edge))
                 .plain("trim.farEdge", s -> trim(s, lengths, Trim::farEdge))
+                .plain("widthEnd", s -> length(s.condition().widthEnd(), lengths))
+                .plain("bow", s -> positive(s.condition().bow(), lengths))
+                .plain("crook", s -> positive(s.condition().crook(), lengths))
+                .plain("straightEdge", s -> s.condition().straightEdge())
                 .plain("zones", s -> s.zones().isEmpty() ? null : ZoneText.write(s.zones(), lengths));
+    }
+
+    private static @Nullable String length(@Nullable Length length, LengthWriter lengths) {
+        return length == null ? null : lengths.exact(length);
+    }
+
+    private static @Nullable String positive(Length length, LengthWriter lengths) {
+        return length.isZero() ? null : lengths.exact(length);
     }
 
     private static LengthWriter lengths(Job job) {

@@ -1,6 +1,7 @@
 package org.stockcutting.io;
 
 import static org.stockcutting.io.FieldType.AMOUNT;
+import static org.stockcutting.io.FieldType.BOOLEAN;
 import static org.stockcutting.io.FieldType.DECIMAL;
 import static org.stockcutting.io.FieldType.DENSITY;
 import static org.stockcutting.io.FieldType.INTEGER;
@@ -206,6 +207,10 @@ public final class Fields {
         return stock(t, pattern)
                 .or("quantity", INTEGER, "1", "how many truly equal pieces")
                 .may("zones", LIST, "bad zones")
+                .may("widthEnd", LENGTH, "width at the far end of a board that tapers from a straight edge at 0")
+                .may("bow", LENGTH, "how far the face is hollow along the board; what is planed loses its share")
+                .may("crook", LENGTH, "how far the edge is hollow along the board; what is ripped loses its share")
+                .may("straightEdge", BOOLEAN, "true: the edge at 0 is good, the shop's trim there is left out")
                 .with(b -> trim(b, pattern + "/trim"))
                 .in(pattern + "/zones/*")
                 .needs("from", LENGTH, "start along the length, from the raw start end")
@@ -230,11 +235,7 @@ public final class Fields {
                 .may("material", TEXT, "material; the job's where absent")
                 .mayWord("grain", GRAINS, "grain axis; boards length, sheets any where absent")
                 .may("trim", TRIM, "its own trim instead of the shop's")
-                .later("widthEnd", "width at the far end")
-                .later("bow", "bow")
-                .later("crook", "crook")
-                .later("grade", "grade")
-                .later("straightEdge", "which edge is straight");
+                .later("grade", "grade");
     }
 
     private static FieldTable.Builder effort(FieldTable.Builder t) {

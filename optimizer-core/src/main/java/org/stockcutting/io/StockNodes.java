@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.stockcutting.length.LengthWriter;
 import org.stockcutting.material.Grain;
+import org.stockcutting.stock.Condition;
 import org.stockcutting.stock.Form;
 import org.stockcutting.stock.Price;
 import org.stockcutting.stock.StockItem;
@@ -81,7 +82,17 @@ final class StockNodes {
         return node;
     }
 
+    private void condition(ObjectNode node, Condition told) {
+        JobWriter.put(node, "widthEnd", told.widthEnd(), lengths);
+        JobWriter.put(node, "bow", told.bow().isZero() ? null : told.bow(), lengths);
+        JobWriter.put(node, "crook", told.crook().isZero() ? null : told.crook(), lengths);
+        if (told.straightEdge() != null) {
+            node.put("straightEdge", told.straightEdge());
+        }
+    }
+
     private ObjectNode zones(ObjectNode node, StockItem.OnHand item) {
+        condition(node, item.condition());
         if (item.zones().isEmpty()) {
             return node;
         }

@@ -12,6 +12,7 @@ import org.stockcutting.length.Length;
 import org.stockcutting.material.Grain;
 import org.stockcutting.material.NominalCatalog;
 import org.stockcutting.material.NominalSize;
+import org.stockcutting.stock.Condition;
 import org.stockcutting.stock.Form;
 import org.stockcutting.stock.Price;
 import org.stockcutting.stock.PriceUnit;
@@ -84,7 +85,16 @@ final class StockReader {
                 c.grain,
                 c.trim,
                 Or.of(quantity, 1),
-                entry == null ? List.of() : ZoneReader.read(entry, c.width, reading));
+                entry == null ? List.of() : ZoneReader.read(entry, c.width, reading),
+                entry == null ? Condition.TRUE : condition(entry));
+    }
+
+    private static Condition condition(DocObject entry) {
+        return new Condition(
+                Or.of(entry.length("bow"), Length.ZERO),
+                Or.of(entry.length("crook"), Length.ZERO),
+                entry.length("widthEnd"),
+                entry.bool("straightEdge"));
     }
 
     private StockItem.ForSale forSale(@Nullable DocObject entry, int index) {

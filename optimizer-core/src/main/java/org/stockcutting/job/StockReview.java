@@ -141,6 +141,7 @@ final class StockReview {
                 JobReview.MOST_PIECES,
                 got -> "Of " + item.id() + " " + got + " are on hand; give 1 to " + JobReview.MOST_PIECES
                         + ", or leave the entry out.");
+        new ConditionReview(findings).review(at, item);
         for (int i = 0; i < item.zones().size(); i++) {
             zone(at, at + "/zones/" + i, item, item.zones().get(i));
         }
@@ -167,7 +168,7 @@ final class StockReview {
         String shopTrim = item.form() == Form.SHEET ? "/shop/sheetTrim" : "/shop/boardTrim";
         Trim shops =
                 item.form() == Form.SHEET ? job.shop().sheetTrim() : job.shop().boardTrim();
-        Trim trim = own == null ? shops : own;
+        Trim trim = item.trimIn(shops);
         String said = own == null ? shopTrim : at + "/trim";
         left(at, item, "length", item.length(), trim.startOrZero(), trim.endOrZero(), said);
         left(at, item, "width", item.width(), trim.edgeOrZero(), trim.farEdgeOrZero(), said);

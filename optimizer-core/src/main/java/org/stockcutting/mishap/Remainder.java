@@ -231,7 +231,7 @@ final class Remainder {
                 List.of());
         CutNode cuts = Trees.withLeaves(
                 frame, (leaf, place) -> leaf instanceof CutNode.PartLeaf part ? renamed(part, place, names) : leaf);
-        Layout layout = Trees.layout(job, stock.form(), frame, moved, cuts);
+        Layout layout = Trees.layout(job, stock, frame, moved, cuts);
         List<Integer> places = new ArrayList<>();
         for (int i = 0; i < layout.pieces().size(); i++) {
             if (spares.contains(layout.pieces().get(i))) {

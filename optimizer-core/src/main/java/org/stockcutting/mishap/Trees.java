@@ -11,7 +11,8 @@ import org.stockcutting.pattern.CutNode;
 import org.stockcutting.pattern.Direction;
 import org.stockcutting.pattern.PlacedPiece;
 import org.stockcutting.plan.Layout;
-import org.stockcutting.stock.Form;
+import org.stockcutting.stock.Cutout;
+import org.stockcutting.stock.StockItem;
 
 /** Moves cut trees from one piece of wood to another, and changes their leaves. */
 public final class Trees {
@@ -63,12 +64,14 @@ public final class Trees {
     }
 
     /** A layout made of pieces and a tree: what is left over follows from the tree, what is kept from the shop's rules. */
-    public static Layout layout(Job job, Form form, Layout board, List<PlacedPiece> pieces, CutNode cuts) {
+    public static Layout layout(Job job, StockItem stock, Layout board, List<PlacedPiece> pieces, CutNode cuts) {
         List<Layout.LeftOver> offcuts = new ArrayList<>();
         eachLeaf(cuts, whole(board), (leaf, area) -> {
             if (leaf == CutNode.RestLeaf.OFFCUT) {
+                Length wood = Cutout.of(stock, area.x0(), area.y0(), area.x1(), area.y1())
+                        .widthEnd();
                 boolean keep = job.shop().keepOffcuts().stream()
-                        .anyMatch(rule -> rule.keeps(form, area.length(), area.width()));
+                        .anyMatch(rule -> rule.keeps(stock.form(), area.length(), wood));
                 offcuts.add(place(area, keep));
             }
         });

@@ -6,8 +6,10 @@ import org.jspecify.annotations.Nullable;
 import org.stockcutting.job.Job;
 import org.stockcutting.length.Length;
 import org.stockcutting.plan.Layout;
+import org.stockcutting.stock.Condition;
 import org.stockcutting.stock.Form;
 import org.stockcutting.stock.StockItem;
+import org.stockcutting.stock.Taper;
 import org.stockcutting.stock.Trim;
 import org.stockcutting.stock.Zone;
 
@@ -39,7 +41,29 @@ public final class Wood {
                 stock.grain(),
                 whole ? stock.ownTrim() : trim(job, stock, area),
                 1,
-                zonesOn(area, zones, stock));
+                whole ? zones : zonesOn(area, joined(zones, missing(job, stock)), stock),
+                whole ? stock.condition() : condition(stock, area));
+    }
+
+    /** A sawn piece keeps the rectangle that the plan gave it; what the taper takes from it counts as bad wood. */
+    private static Condition condition(StockItem stock, Area area) {
+        Condition all = stock.condition();
+        return new Condition(
+                all.bowOf(area.length(), stock.length()),
+                all.crookOf(area.length(), stock.length()),
+                null,
+                area.y0().isZero() ? all.straightEdge() : null);
+    }
+
+    private static List<Zone> missing(Job job, StockItem stock) {
+        Length farTrim = stock.trimIn(shopTrim(job, stock)).farEdgeOrZero();
+        return Taper.steps(stock, farTrim, List.of());
+    }
+
+    private static List<Zone> joined(List<Zone> zones, List<Zone> more) {
+        List<Zone> all = new ArrayList<>(zones);
+        all.addAll(more);
+        return all;
     }
 
     private static Trim shopTrim(Job job, StockItem stock) {
@@ -47,9 +71,8 @@ public final class Wood {
     }
 
     private static Trim trim(Job job, StockItem stock, Area area) {
-        Trim own = stock.ownTrim();
-        Trim old = own == null ? shopTrim(job, stock) : own;
-        boolean said = own != null;
+        Trim old = stock.trimIn(shopTrim(job, stock));
+        boolean said = stock.ownTrim() != null;
         return new Trim(
                 side(area.x0().isZero(), old.start(), said),
                 side(area.x1().equals(stock.length()), old.end(), said),
@@ -95,8 +118,7 @@ public final class Wood {
 
     /** True if the trims leave something of it. */
     public static boolean isUsable(Job job, StockItem.OnHand item) {
-        Trim own = item.ownTrim();
-        Trim trim = own == null ? shopTrim(job, item) : own;
+        Trim trim = item.trimIn(shopTrim(job, item));
         return trim.startOrZero().plus(trim.endOrZero()).isLessThan(item.length())
                 && trim.edgeOrZero().plus(trim.farEdgeOrZero()).isLessThan(item.width());
     }

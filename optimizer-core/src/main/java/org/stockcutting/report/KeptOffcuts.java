@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.length.Length;
 import org.stockcutting.plan.Layout;
+import org.stockcutting.stock.Cutout;
 import org.stockcutting.stock.StockItem;
 import org.stockcutting.stock.Trim;
 import org.stockcutting.stock.Zone;
@@ -46,28 +47,31 @@ final class KeptOffcuts {
     private static StockItem.OnHand offcut(Lookup lookup, Layout layout, Layout.LeftOver rest) {
         StockItem stock = lookup.stock(layout.stock());
         boolean fullWidth = rest.width().equals(layout.width());
+        Length end = rest.x().plus(rest.length());
+        Cutout wood = Cutout.of(stock, rest.x(), rest.y(), end, rest.y().plus(rest.width()));
         return new StockItem.OnHand(
                 "",
                 stock.form(),
                 fullWidth ? stock.nominal() : null,
                 rest.length(),
-                rest.width(),
+                wood.width(),
                 layout.thickness(),
                 stock.material(),
                 stock.grain(),
-                trim(lookup, stock, layout, rest),
+                trim(lookup, stock, layout, rest, wood),
                 1,
-                zones(stock, layout, rest));
+                zones(stock, layout, rest, wood),
+                wood.condition(stock, rest.x(), rest.y(), end));
     }
 
     /** What the saw made needs no trim; what is still raw needs what the stock needed there. */
-    private static Trim trim(Lookup lookup, StockItem stock, Layout layout, Layout.LeftOver rest) {
+    private static Trim trim(Lookup lookup, StockItem stock, Layout layout, Layout.LeftOver rest, Cutout wood) {
         Trim old = lookup.trim(stock);
         boolean own = stock.ownTrim() != null;
         boolean rawStart = rest.x().isZero();
         boolean rawEnd = rest.x().plus(rest.length()).equals(layout.length());
         boolean rawEdge = rest.y().isZero();
-        boolean rawFarEdge = rest.y().plus(rest.width()).equals(layout.width());
+        boolean rawFarEdge = wood.slants() || rest.y().plus(rest.width()).equals(layout.width());
         return new Trim(
                 rawStart ? raw(old.start(), own) : Length.ZERO,
                 rawEnd ? raw(old.end(), own) : Length.ZERO,
@@ -80,8 +84,9 @@ final class KeptOffcuts {
         return trim != null && trim.isZero() && !own ? null : trim;
     }
 
-    private static List<Zone> zones(StockItem stock, Layout layout, Layout.LeftOver rest) {
-        Rectangle place = Rectangle.of(rest);
+    private static List<Zone> zones(StockItem stock, Layout layout, Layout.LeftOver rest, Cutout wood) {
+        Rectangle place =
+                Rectangle.of(new Layout.LeftOver(rest.x(), rest.y(), rest.length(), wood.width(), rest.keep()));
         List<Zone> moved = new ArrayList<>();
         for (Zone zone : stock.zones()) {
             Rectangle seen = Rectangle.of(zone, layout).within(place);
@@ -100,18 +105,7 @@ final class KeptOffcuts {
     }
 
     private static StockItem.OnHand named(StockItem.OnHand offcut, String id, int quantity) {
-        return new StockItem.OnHand(
-                id,
-                offcut.form(),
-                offcut.nominal(),
-                offcut.length(),
-                offcut.width(),
-                offcut.thickness(),
-                offcut.material(),
-                offcut.grain(),
-                offcut.ownTrim(),
-                quantity,
-                offcut.zones());
+        return offcut.pieces(id, quantity, offcut.zones());
     }
 
     private static String freeId(String stock, Set<String> taken) {

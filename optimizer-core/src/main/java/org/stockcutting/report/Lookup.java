@@ -50,8 +50,7 @@ final class Lookup {
 
     /** The entry's own trim, else the shop's for its form. */
     Trim trim(StockItem item) {
-        Trim own = item.ownTrim();
-        return own == null ? shopTrim(item) : own;
+        return item.trimIn(shopTrim(item));
     }
 
     private Trim shopTrim(StockItem item) {

@@ -28,6 +28,9 @@ final class Warnings {
     /** Small work at the saw. */
     static final String SHORT_CUT = "short-cut";
 
+    /** Parts are ripped from a board without a straight edge, and nothing is taken off it there. */
+    static final String NO_STRAIGHT_EDGE = "no-straight-edge";
+
     /** Rules of thumb in workshop teaching: think twice about work shorter than 12 in, keep hands 3 in from the blade. */
     private static final Length SHORT = Length.inches("12");
 
@@ -53,6 +56,7 @@ final class Warnings {
 
     private void look(String pointer, Layout layout) {
         rawSides(pointer, layout);
+        crookedEdge(pointer, layout);
         thinner(pointer, layout);
         smallWork(pointer, layout);
     }
@@ -113,6 +117,19 @@ final class Warnings {
         boolean unsaid = trim == null || (trim.isZero() && !own);
         if (unsaid && layout.pieces().stream().anyMatch(touches)) {
             sides.add(side);
+        }
+    }
+
+    private void crookedEdge(String pointer, Layout layout) {
+        StockItem stock = lookup.stock(layout.stock());
+        boolean missing = Boolean.FALSE.equals(stock.condition().straightEdge());
+        boolean kept = layout.pieces().stream().anyMatch(piece -> piece.y().isZero());
+        if (missing && kept) {
+            add(
+                    NO_STRAIGHT_EDGE,
+                    pointer,
+                    layout.stock() + " has no straight edge and nothing is taken off it there: joint it first, or give "
+                            + "it a trim of its edge.");
         }
     }
 

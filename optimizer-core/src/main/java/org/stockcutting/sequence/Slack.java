@@ -1,5 +1,6 @@
 package org.stockcutting.sequence;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.job.Job;
@@ -9,6 +10,7 @@ import org.stockcutting.pattern.Direction;
 import org.stockcutting.plan.Layout;
 import org.stockcutting.stock.Form;
 import org.stockcutting.stock.StockItem;
+import org.stockcutting.stock.Taper;
 import org.stockcutting.stock.Trim;
 import org.stockcutting.stock.Zone;
 
@@ -29,7 +31,7 @@ final class Slack {
     Slack(Job job, @Nullable StockItem stock, Layout layout) {
         this.job = job;
         this.layout = layout;
-        this.zones = stock == null ? List.of() : stock.zones();
+        this.zones = stock == null ? List.of() : zones(stock, layout, trim(job, stock));
         Trim trim = trim(job, stock);
         this.firstX = trim.startOrZero();
         this.firstY = trim.edgeOrZero();
@@ -37,14 +39,21 @@ final class Slack {
         this.usableY = layout.width().minus(trim.farEdgeOrZero());
     }
 
+    /** Bad zones, and what a tapered board lacks beside the pieces of this layout. */
+    private static List<Zone> zones(StockItem stock, Layout layout, Trim trim) {
+        List<Zone> zones = new ArrayList<>(stock.zones());
+        List<Length> levels = new ArrayList<>();
+        layout.pieces().forEach(piece -> levels.add(piece.y().plus(piece.extentY())));
+        zones.addAll(Taper.steps(stock, trim.farEdgeOrZero(), levels));
+        return zones;
+    }
+
     private static Trim trim(Job job, @Nullable StockItem stock) {
         if (stock == null) {
             return Trim.NONE;
         }
-        Trim own = stock.ownTrim();
-        Trim shops =
-                stock.form() == Form.SHEET ? job.shop().sheetTrim() : job.shop().boardTrim();
-        return own == null ? shops : own;
+        return stock.trimIn(
+                stock.form() == Form.SHEET ? job.shop().sheetTrim() : job.shop().boardTrim());
     }
 
     /** Slack of the pieces first to last of a node, of which the one taken before lay at the far end if {@code far}. */

@@ -201,7 +201,7 @@ public final class Diagnosis {
         }
         Length need = ((RoughSection.Sized) piece.section()).thickness();
         Length nearest = sameMaterial.stream()
-                .map(StockItem::thickness)
+                .map(item -> flat(item, piece))
                 .min(Comparator.comparing((Length t) -> Math.abs(t.minus(need).nanometres())))
                 .orElse(Length.ZERO);
         return unplaced(
@@ -211,6 +211,14 @@ public final class Diagnosis {
                 writer.exact(need),
                 writer.exact(nearest),
                 "add stock " + text(need) + " thick, or change the part's thickness or allowance");
+    }
+
+    /** Thickness that is left once the bow is planed out, where it is. */
+    private static Length flat(StockItem item, RoughPiece piece) {
+        boolean planed = piece.section() instanceof RoughSection.Sized sized && sized.planed();
+        return planed
+                ? item.thickness().minus(item.condition().bowOf(piece.length(), item.length()))
+                : item.thickness();
     }
 
     private Unplaced tooLong(RoughPiece piece, int missing, List<StockItem> left) {
@@ -232,7 +240,7 @@ public final class Diagnosis {
     private Unplaced tooWide(RoughPiece piece, int missing, List<StockItem> left) {
         Length need = piece.section() instanceof RoughSection.Sized sized ? sized.width() : Length.ZERO;
         Length widest = left.stream()
-                .map(item -> UsableArea.of(item, job.shop()).width())
+                .map(item -> UsableArea.of(item, job.shop()).width().minus(Fit.lostWidth(piece, item, piece.length())))
                 .max(Comparator.naturalOrder())
                 .orElse(Length.ZERO);
         return unplaced(
@@ -294,7 +302,8 @@ public final class Diagnosis {
         UsableArea area = UsableArea.of(item, job.shop());
         Fit.Ways grain = fit.waysByGrain(piece, item);
         Length width = Fit.widthOn(piece, area);
-        return (grain.straight() && !width.isMoreThan(area.width()))
+        Length needed = width.plus(Fit.lostWidth(piece, item, piece.length()));
+        return (grain.straight() && !needed.isMoreThan(area.width()))
                 || (grain.turned() && !width.isMoreThan(area.length()));
     }
 

@@ -49,10 +49,24 @@ final class Reduction {
 
     private Reduced build() {
         List<List<RoughPiece>> members = merger.merge(component);
+        OutOfTrue uneven = new OutOfTrue(job, component);
+        Reduced first = build(members, uneven);
+        if (!uneven.isCrooked() || (first.instance().isOneDimensional() && hasNoLimits())) {
+            return first;
+        }
+        // Somewhere pieces may be ripped before they are cut to length: the whole crook goes there.
+        return build(members, uneven.rippedWhole());
+    }
+
+    private boolean hasNoLimits() {
+        return job.shop().limits().equals(SawLimits.NONE);
+    }
+
+    private Reduced build(List<List<RoughPiece>> members, OutOfTrue uneven) {
         GoalCosts costs = GoalCosts.of(job, component.stock(), scale);
         List<StockType> stocks = new ArrayList<>();
         for (int s = 0; s < component.stock().size(); s++) {
-            stocks.add(stockType(component.stock().get(s), members, costs, s));
+            stocks.add(stockType(component.stock().get(s), members, costs, s, uneven));
         }
         Instance instance = new Instance(
                 items(members),
@@ -101,7 +115,8 @@ final class Reduction {
         return different ? job.demand(piece.part()) : Integer.MAX_VALUE;
     }
 
-    private StockType stockType(StockItem item, List<List<RoughPiece>> members, GoalCosts costs, int index) {
+    private StockType stockType(
+            StockItem item, List<List<RoughPiece>> members, GoalCosts costs, int index, OutOfTrue uneven) {
         UsableArea area = UsableArea.of(item, job.shop());
         long length = Scale.down(area.length().nanometres(), scale.unitX());
         long width = Scale.down(area.width().nanometres(), scale.unitY());
@@ -121,7 +136,7 @@ final class Reduction {
                 costs.costs().get(index),
                 item.copies().isPresent() ? item.copies().getAsInt() : StockType.UNLIMITED,
                 costs.offcutValues().get(index),
-                zones(item, area, length, width),
+                zones(item, area, length, width, uneven.missing(item)),
                 places);
     }
 
@@ -143,10 +158,14 @@ final class Reduction {
         return rip && crosscut;
     }
 
-    private List<StockType.ZoneRect> zones(StockItem item, UsableArea area, long length, long width) {
+    private List<StockType.ZoneRect> zones(
+            StockItem item, UsableArea area, long length, long width, List<Zone> missing) {
         List<StockType.ZoneRect> rects = new ArrayList<>();
         TrimMetal metal = new TrimMetal(item, area, job.shop().kerf());
-        for (Zone zone : item.zones()) {
+        rounded |= !missing.isEmpty();
+        List<Zone> all = new ArrayList<>(item.zones());
+        all.addAll(missing);
+        for (Zone zone : all) {
             Length fromEdge = zone.fromEdge() == null ? Length.ZERO : zone.fromEdge();
             Length toEdge = zone.toEdge() == null ? item.width() : zone.toEdge();
             long x0 = Math.max(0, Scale.down(zone.from().minus(area.x0()).nanometres(), scale.unitX()));

@@ -42,6 +42,22 @@ public sealed interface StockItem {
     /** Bad zones; always empty for stock for sale. */
     List<Zone> zones();
 
+    /** How true it is; stock for sale is taken to be straight and of one width. */
+    default Condition condition() {
+        return Condition.TRUE;
+    }
+
+    /** The trim that applies where the shop has this one for its form: a good edge needs none, and an entry's own wins. */
+    default Trim trimIn(Trim shops) {
+        Trim own = ownTrim();
+        if (own != null) {
+            return own;
+        }
+        return Boolean.TRUE.equals(condition().straightEdge())
+                ? new Trim(shops.start(), shops.end(), Length.ZERO, shops.farEdge())
+                : shops;
+    }
+
     /**
      * A length or sheet that can be bought.
      *

@@ -25,6 +25,7 @@ import org.stockcutting.material.WoodClass;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
+import org.stockcutting.stock.Condition;
 import org.stockcutting.stock.Form;
 import org.stockcutting.stock.Price;
 import org.stockcutting.stock.PriceUnit;
@@ -253,8 +254,20 @@ public final class RandomJobs {
                     Grain.LENGTH,
                     null,
                     1,
-                    zones(600, 60)));
+                    zones(600, 60),
+                    condition()));
         }
+    }
+
+    private Condition condition() {
+        if (random.nextInt(3) > 0) {
+            return Condition.TRUE;
+        }
+        return new Condition(
+                sixteenths(random.nextInt(8)),
+                random.nextBoolean() ? Length.ZERO : sixteenths(random.nextInt(10)),
+                random.nextBoolean() ? null : sixteenths(40 + random.nextInt(20)),
+                random.nextInt(3) == 0 ? Boolean.valueOf(random.nextBoolean()) : null);
     }
 
     private void sheets(List<Part> parts, List<StockItem.ForSale> forSale, List<StockItem.OnHand> onHand) {

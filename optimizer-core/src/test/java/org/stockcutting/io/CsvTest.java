@@ -11,6 +11,7 @@ import org.stockcutting.job.Fault;
 import org.stockcutting.job.Job;
 import org.stockcutting.length.Length;
 import org.stockcutting.part.Part;
+import org.stockcutting.stock.Condition;
 import org.stockcutting.stock.StockItem;
 import org.stockcutting.stock.Zone;
 
@@ -65,10 +66,10 @@ class CsvTest {
 
     @Test
     void measuredBoardsOneLineEach() {
-        String boards = "id,nominal,thickness,length,width,material,zones\n"
-                + "m1,2x6,,96-1/8,5-1/2,wood,0..3; 41..43-1/2 tight-knot; 58..61 @0..1-1/2\n"
-                + "m2,,1-1/2,61,5-3/8,wood,10..11 @1..2 blemish up metal\n"
-                + "m3,2x6,,50,,wood,\n";
+        String boards = "id,nominal,thickness,length,width,widthEnd,material,zones,crook,straightEdge\n"
+                + "m1,2x6,,96-1/8,5-1/2,,wood,0..3; 41..43-1/2 tight-knot; 58..61 @0..1-1/2,1/4,no\n"
+                + "m2,,1-1/2,61,5-3/8,4-7/8,wood,10..11 @1..2 blemish up metal,,yes\n"
+                + "m3,2x6,,50,,,wood,,,\n";
         JobReading reading = new CsvJobReader().read(PARTS, null, boards, null);
         List<StockItem.OnHand> owned = reading.orThrow().onHand();
         assertThat(owned).extracting(StockItem.OnHand::id).containsExactly("m1", "m2", "m3");
@@ -80,6 +81,12 @@ class CsvTest {
         assertThat(owned.get(1).zones())
                 .containsExactly(zone("10", "11", "1", "2", Zone.Severity.BLEMISH, Zone.Face.UP, true));
         assertThat(owned.get(2).width()).isEqualTo(Length.inches("5.5"));
+        assertThat(owned)
+                .extracting(StockItem.OnHand::condition)
+                .containsExactly(
+                        new Condition(Length.ZERO, Length.inches("0.25"), null, false),
+                        new Condition(Length.ZERO, Length.ZERO, Length.inches("4.875"), true),
+                        Condition.TRUE);
     }
 
     private static Zone zone(

@@ -59,7 +59,7 @@ class FieldsTest {
         String pointer = POINTERS.get(field.pointer());
         JsonNode wrong = switch (field.type()) {
             case TEXT, WORD -> IntNode.valueOf(7);
-            case INTEGER -> TextNode.valueOf("two");
+            case INTEGER, BOOLEAN -> TextNode.valueOf("two");
             default -> BooleanNode.TRUE;
         };
         Documents.set(doc, pointer, wrong);

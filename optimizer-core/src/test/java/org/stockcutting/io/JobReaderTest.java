@@ -40,6 +40,7 @@ import org.stockcutting.part.Edging;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
+import org.stockcutting.stock.Condition;
 import org.stockcutting.stock.Form;
 import org.stockcutting.stock.Money;
 import org.stockcutting.stock.Price;
@@ -168,7 +169,8 @@ class JobReaderTest {
                         new Trim(Length.ZERO, in("0.5"), in("0.0625"), in("0.09375")),
                         2,
                         List.of(new Zone(
-                                in("20"), in("22.5"), in("1"), in("3"), Zone.Severity.BLEMISH, Zone.Face.UP, true))));
+                                in("20"), in("22.5"), in("1"), in("3"), Zone.Severity.BLEMISH, Zone.Face.UP, true)),
+                        new Condition(in("0.1875"), in("0.125"), in("6.875"), true)));
         assertThat(job.terms())
                 .isEqualTo(new TradeTerms(
                         Weight.pounds(new BigDecimal("400")),

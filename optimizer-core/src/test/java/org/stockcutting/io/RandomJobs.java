@@ -33,6 +33,7 @@ import org.stockcutting.part.Edging;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
+import org.stockcutting.stock.Condition;
 import org.stockcutting.stock.Form;
 import org.stockcutting.stock.Money;
 import org.stockcutting.stock.Price;
@@ -251,6 +252,15 @@ final class RandomJobs {
                 like.grain(),
                 like.ownTrim(),
                 1 + random.nextInt(3),
-                zones);
+                zones,
+                condition());
+    }
+
+    private Condition condition() {
+        return new Condition(
+                random.nextBoolean() ? Length.ZERO : size(1),
+                random.nextBoolean() ? Length.ZERO : size(1),
+                random.nextBoolean() ? null : size(2),
+                random.nextInt(3) == 0 ? null : Boolean.valueOf(random.nextBoolean()));
     }
 }

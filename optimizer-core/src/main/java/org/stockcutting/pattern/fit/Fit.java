@@ -55,7 +55,9 @@ public final class Fit {
         RoughSection.Sized sized = (RoughSection.Sized) piece.section();
         Length difference = stock.thickness().minus(sized.thickness());
         if (sized.planed()) {
-            return !difference.isNegative() && !difference.isMoreThan(shop.maxPlaning());
+            // Planing takes the bow out first; what is not planed stays bowed.
+            Length flat = difference.minus(stock.condition().bowOf(piece.length(), stock.length()));
+            return !flat.isNegative() && !difference.isMoreThan(shop.maxPlaning());
         }
         Length tolerance = shop.thicknessTolerance();
         return !difference.isMoreThan(tolerance) && !difference.isLessThan(Length.ZERO.minus(tolerance));
@@ -72,11 +74,19 @@ public final class Fit {
     public Ways waysBySize(RoughPiece piece, StockItem stock) {
         UsableArea area = UsableArea.of(stock, shop);
         Length width = widthOn(piece, area);
-        boolean straight = !piece.length().isMoreThan(area.length()) && !width.isMoreThan(area.width());
+        boolean straight = !piece.length().isMoreThan(area.length())
+                && !width.plus(lostWidth(piece, stock, piece.length())).isMoreThan(area.width());
         boolean turned = piece.section() instanceof RoughSection.Sized
-                && !piece.length().isMoreThan(area.width())
+                && !piece.length().plus(lostWidth(piece, stock, width)).isMoreThan(area.width())
                 && !width.isMoreThan(area.length());
         return new Ways(straight, turned);
+    }
+
+    /** What the board's crook takes from the width of a piece that is ripped from it and reaches so far along it. */
+    public static Length lostWidth(RoughPiece piece, StockItem stock, Length along) {
+        return piece.section() instanceof RoughSection.Sized
+                ? stock.condition().crookOf(along, stock.length())
+                : Length.ZERO;
     }
 
     /** The ways that the grain of part and stock allow. */
@@ -101,7 +111,7 @@ public final class Fit {
 
     /** True if the piece alone can lie somewhere without a zone it does not take. */
     public boolean hasClearPlace(RoughPiece piece, StockItem stock, boolean turned) {
-        if (stock.zones().isEmpty()) {
+        if (stock.zones().isEmpty() && stock.condition().isFullWidth()) {
             return true;
         }
         UsableArea area = UsableArea.of(stock, shop);
@@ -120,7 +130,9 @@ public final class Fit {
         }
         for (Length x : xs) {
             for (Length y : ys) {
-                if (isInside(area, x, y, dx, dy) && isClear(piece, stock, x, y, dx, dy)) {
+                boolean inside =
+                        isInside(area, x, y, dx, dy) && isOnWood(piece, stock, area, x.plus(dx), y.plus(dy), dx);
+                if (inside && isClear(piece, stock, x, y, dx, dy)) {
                     return true;
                 }
             }
@@ -133,6 +145,14 @@ public final class Fit {
                 && !y.isLessThan(area.y0())
                 && !x.plus(dx).isMoreThan(area.x1())
                 && !y.plus(dy).isMoreThan(area.y1());
+    }
+
+    /** True if the far corner lies within the slanting edge of a tapered board, the crook of the piece allowed for. */
+    private static boolean isOnWood(
+            RoughPiece piece, StockItem stock, UsableArea area, Length x1, Length y1, Length along) {
+        Length farTrim = stock.width().minus(area.y1());
+        Length needed = y1.plus(farTrim).plus(lostWidth(piece, stock, along));
+        return !needed.isMoreThan(stock.condition().widthAt(x1, stock));
     }
 
     private static boolean isClear(RoughPiece piece, StockItem stock, Length x, Length y, Length dx, Length dy) {

@@ -28,11 +28,7 @@ public record UsableArea(Length x0, Length y0, Length x1, Length y1) {
 
     /** The trim that applies to this stock. */
     public static Trim trimOf(StockItem stock, ShopRules shop) {
-        Trim own = stock.ownTrim();
-        if (own != null) {
-            return own;
-        }
-        return stock.form() == Form.BOARD ? shop.boardTrim() : shop.sheetTrim();
+        return stock.trimIn(stock.form() == Form.BOARD ? shop.boardTrim() : shop.sheetTrim());
     }
 
     public Length length() {

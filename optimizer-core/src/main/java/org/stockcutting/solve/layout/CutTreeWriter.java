@@ -10,6 +10,7 @@ import org.stockcutting.pattern.Direction;
 import org.stockcutting.pattern.fit.UsableArea;
 import org.stockcutting.plan.Layout;
 import org.stockcutting.solve.instance.Region;
+import org.stockcutting.stock.Cutout;
 import org.stockcutting.stock.StockItem;
 
 /**
@@ -189,7 +190,8 @@ final class CutTreeWriter {
         Length width = Length.ofNanometres(rect.y1() - rect.y0());
         boolean keep = false;
         for (KeepRule rule : shop.keepOffcuts()) {
-            keep |= rule.keeps(stock.form(), length, width);
+            Length wood = Cutout.of(stock, x, y, x.plus(length), y.plus(width)).widthEnd();
+            keep |= rule.keeps(stock.form(), length, wood);
         }
         leftOvers.add(new Layout.LeftOver(x, y, length, width, keep));
         return CutNode.RestLeaf.OFFCUT;

@@ -33,7 +33,7 @@ final class RegionScaler {
         this.asCut = asCut;
         this.rawX = stock.length().nanometres();
         this.rawY = stock.width().nanometres();
-        this.pushed = stock.zones().isEmpty() && !asCut;
+        this.pushed = stock.zones().isEmpty() && stock.condition().isFullWidth() && !asCut;
         this.kerfX = shop.kerf().crosscut().nanometres();
         this.kerfY = shop.kerf().rip().nanometres();
         this.unitX = unitX;

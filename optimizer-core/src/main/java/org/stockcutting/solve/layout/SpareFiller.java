@@ -55,7 +55,9 @@ final class SpareFiller {
 
     private @Nullable Board insert(Board board, RoughPiece piece, int number) {
         StockItem stock = board.stock();
-        if (!stock.zones().isEmpty() || !fit.ways(piece, stock).straight()) {
+        if (!stock.zones().isEmpty()
+                || !stock.condition().isFullWidth()
+                || !fit.ways(piece, stock).straight()) {
             return null;
         }
         UsableArea area = UsableArea.of(stock, job.shop());
