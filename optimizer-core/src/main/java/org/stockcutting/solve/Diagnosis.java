@@ -16,6 +16,7 @@ import org.stockcutting.pattern.fit.Fit;
 import org.stockcutting.pattern.fit.UsableArea;
 import org.stockcutting.plan.Unplaced;
 import org.stockcutting.stock.StockItem;
+import org.stockcutting.stock.Zone;
 
 /**
  * Why a part got no wood: the first of the questions below that every stock item answers with no.
@@ -135,8 +136,9 @@ public final class Diagnosis {
     }
 
     private Unplaced lastReason(
-            RoughPiece piece, int missing, boolean exhausted, List<StockItem> allowed, Map<String, Integer> used) {
+            RoughPiece piece, int missing, boolean proved, List<StockItem> allowed, Map<String, Integer> used) {
         String id = piece.part().id();
+        boolean exhausted = proved && !isEasy(piece, allowed, used);
         boolean limited = allowed.stream()
                 .allMatch(item -> item.copies().isPresent()
                         && (exhausted
@@ -182,6 +184,18 @@ public final class Diagnosis {
         }
         return unplaced(
                 id, missing, Unplaced.Reason.NOT_REACHED_BEFORE_LIMIT, null, null, "allow more work or seconds");
+    }
+
+    /** True if the piece could lie alone on a board that is left: whatever a search says, the wood is there. */
+    private boolean isEasy(RoughPiece piece, List<StockItem> allowed, Map<String, Integer> used) {
+        return piece.kind() == RoughPiece.Kind.WHOLE
+                && piece.part().group() == null
+                && !hasLimits()
+                && allowed.stream().noneMatch(item -> item.zones().stream().anyMatch(Zone::metal))
+                && allowed.stream()
+                        .anyMatch(item -> item.copies().isEmpty()
+                                || used.getOrDefault(item.id(), 0)
+                                        < item.copies().getAsInt());
     }
 
     private boolean hasLimits() {

@@ -2,6 +2,7 @@ package org.stockcutting.solve;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.stockcutting.solve.columns.ColumnEngine;
 import org.stockcutting.solve.columns.LongLeftover;
 import org.stockcutting.solve.columns.PatternSaver;
@@ -30,6 +31,8 @@ final class EngineLadder {
 
     /** The engines leave this share of a component's work for what comes at frozen value. */
     private static final int FROZEN_SHARE = 4;
+    /** Share that may go into filling the wood that unfinished panels leave behind. */
+    private static final int WHOLE_SHARE = 6;
     /** Share that the constraint solver may take. */
     private static final int SEARCH_SHARE = 12;
     /** Share that the search for one long leftover may take. */
@@ -45,15 +48,31 @@ final class EngineLadder {
     private final LongLeftover leftover = new LongLeftover();
     private final PatternSaver saver = new PatternSaver();
 
-    Answer climb(Reduced reduced, WorkMeter meter, long limit, long seed, Engine.EngineListener listener) {
+    /**
+     * Solves a component.
+     *
+     * @param finished how many pieces of each item type an answer leaves once staves and plies of unfinished parts are taken off
+     */
+    Answer climb(
+            Reduced reduced,
+            Function<Answer, int[]> finished,
+            WorkMeter meter,
+            long limit,
+            long seed,
+            Engine.EngineListener listener) {
         Instance instance = reduced.instance();
         boolean oneDimensional = instance.isOneDimensional();
         long share = limit - limit / FROZEN_SHARE;
         WorkMeter engineMeter = oneDimensional ? meter.head(share) : meter.part(share);
-        Answer answer = (oneDimensional ? columns : guillotine).solve(instance, engineMeter, seed, listener);
+        Engine engine = oneDimensional ? columns : guillotine;
+        Answer answer = engine.solve(instance, engineMeter, seed, listener);
         WorkMeter rest = meter.part(meter.left() - engineMeter.used());
         meter.absorb(engineMeter);
+        WorkMeter wholeMeter = rest.part(limit / WHOLE_SHARE);
+        answer = new WholePanels(instance, engine, finished).instead(answer, wholeMeter, seed);
+        rest.absorb(wholeMeter);
         if (!oneDimensional || !rest.spend(0)) {
+            meter.absorb(rest);
             return answer;
         }
         Answer better = atFrozenValue(reduced, answer, rest, limit, seed);

@@ -125,6 +125,7 @@ public final class Solver {
             WorkMeter meter = new WorkMeter(limit, begin + nanos, cancel);
             Answer answer = ladder.climb(
                     reduced,
+                    found -> finished(reduced, found),
                     meter,
                     limit,
                     budget.seed() * 31 + index,
@@ -150,6 +151,10 @@ public final class Solver {
                     reduced.exact() && answer.provedPlacement(),
                     meter.used(),
                     meter.isCutShort());
+        }
+
+        private int[] finished(Reduced reduced, Answer answer) {
+            return Numbering.finished(job, reduced.instance(), reduced.members(), reduced.stock(), answer.uses());
         }
 
         private List<Board> boards(Reduced reduced, Answer answer, boolean asCut) {

@@ -75,6 +75,21 @@ class C02_WayOutTest {
         assertThat(Door.missing(plan)).isEqualTo("2 short: stock-exhausted, needs 2, limit null");
     }
 
+    /**
+     * Four staves from different boards cannot come from three boards. Staves are the larger pieces, but a panel that lacks one is
+     * nothing: the boards must go to the rails, which fit one to a board.
+     */
+    @Test
+    void noWoodGoesIntoAPanelThatCannotBeCompleted() {
+        CuttingPlan plan = Door.plan("parts: [{id: panel, length: 36, width: 15, thickness: '3/4', make: {as: glue-up,"
+                + " staves: {min: 3, max: 4, from: different-boards}}},"
+                + " {id: rail, quantity: 3, length: 38, width: '2-1/2', thickness: 1}],"
+                + " onHand: [{id: b, quantity: 3, length: 40, width: '4-1/4', thickness: 1}]");
+        assertThat(Door.missing(plan)).startsWith("1 panel: stock-exhausted");
+        assertThat(plan.unplaced()).hasSize(1);
+        assertThat(Door.boards(plan)).isEqualTo("b x3");
+    }
+
     @Test
     void tenMistakesAtOnceWithGotWantedAndTheWayOut() {
         JobReading reading = Door.read("unit: yard, sets: 0, shop: {kerf: {crosscut: '-1/8'}}, colour: 1,"

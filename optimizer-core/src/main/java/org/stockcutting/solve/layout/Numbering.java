@@ -76,6 +76,31 @@ public final class Numbering {
         return numbering.boards();
     }
 
+    /** How many places of each item type keep a label: all but the staves and plies of parts that cannot be completed. */
+    public static int[] finished(
+            Job job,
+            Instance instance,
+            List<List<RoughPiece>> members,
+            List<StockItem> stock,
+            List<Answer.PatternUse> uses) {
+        Numbering numbering = new Numbering(job, instance, members);
+        List<Integer> firstCopy = new ArrayList<>();
+        for (Answer.PatternUse use : uses) {
+            List<Integer> items =
+                    Board.places(use.layout()).stream().map(Region.Item::item).toList();
+            firstCopy.add(numbering.copies.size());
+            for (int c = 0; c < use.copies(); c++) {
+                numbering.copies.add(new Copy(stock.get(use.stock()), use.layout(), items));
+            }
+        }
+        numbering.labelAll(uses, firstCopy);
+        int[] finished = new int[members.size()];
+        for (Place place : numbering.labels.keySet()) {
+            finished[numbering.copies.get(place.copy()).itemOfPlace().get(place.place())]++;
+        }
+        return finished;
+    }
+
     /** True if a saw limit or a nail may forbid cuts that pieces need once they are pushed together. */
     public static boolean mayForbid(Job job) {
         return !job.shop().limits().equals(SawLimits.NONE)
