@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.stockcutting.part.Binding;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
 
@@ -27,6 +28,7 @@ final class CopyCheck {
             numbers(rough);
         }
         groups();
+        new MateCheck(facts, census, inspection).check();
     }
 
     private void numbers(Rough rough) {
@@ -105,7 +107,7 @@ final class CopyCheck {
         for (Rough rough : facts.roughs().values()) {
             Part part = rough.part();
             String group = part.group();
-            if (group == null) {
+            if (group == null || part.selection().binding() != Binding.SAME_BOARD) {
                 continue;
             }
             for (Map.Entry<Integer, List<Census.Copy>> entry :

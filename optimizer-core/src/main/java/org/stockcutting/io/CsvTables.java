@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.stockcutting.job.Job;
 import org.stockcutting.length.Length;
 import org.stockcutting.length.LengthWriter;
+import org.stockcutting.part.Binding;
 import org.stockcutting.part.Edging;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
@@ -55,6 +56,7 @@ public final class CsvTables {
                 .plain("make.staves.count", p -> glueUp(p, Making.GlueUp::count))
                 .plain("make.staves.from", p -> glueUp(p, g -> g.from().word()))
                 .text("group", Part::group)
+                .plain("group.rule", CsvTables::binding)
                 .text("note", Part::note)
                 .plain("edging.start", p -> band(p, Edging::start, lengths))
                 .plain("edging.end", p -> band(p, Edging::end, lengths))
@@ -66,6 +68,11 @@ public final class CsvTables {
                                 ? null
                                 : lengths.exact(p.edging().over()))
                 .write(job.parts());
+    }
+
+    private static @Nullable String binding(Part part) {
+        Binding binding = part.selection().binding();
+        return part.group() == null || binding == Binding.SAME_BOARD ? null : binding.word();
     }
 
     private static @Nullable String band(Part part, Function<Edging, @Nullable Length> side, LengthWriter lengths) {

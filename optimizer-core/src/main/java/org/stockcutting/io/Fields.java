@@ -18,6 +18,7 @@ import org.stockcutting.job.SawLimits;
 import org.stockcutting.length.LengthUnit;
 import org.stockcutting.material.Grain;
 import org.stockcutting.material.WoodClass;
+import org.stockcutting.part.Binding;
 import org.stockcutting.part.Making;
 import org.stockcutting.stock.Form;
 import org.stockcutting.stock.PriceUnit;
@@ -36,8 +37,6 @@ public final class Fields {
     static final String LAMINATION = "lamination";
     /** The only kind of zone that is treated apart. */
     static final String METAL = "metal";
-    /** The only group rule of this version. */
-    static final String SAME_BOARD = "same-board";
 
     private static final List<String> FORMS = Words.of(Form.values(), Form::word);
     private static final List<String> GRAINS = Words.of(Grain.values(), Grain::word);
@@ -181,8 +180,8 @@ public final class Fields {
                 .or("over", LENGTH, "1 in", "how much longer than its side each strip is cut")
                 .in("/parts/*/group")
                 .needs("name", TEXT, "name of the group")
-                .orWord("rule", SAME_BOARD, List.of(SAME_BOARD), "what the group asks for")
-                .laterWords("pairs", "sequence");
+                .orWord("rule", "same-board", Words.of(Binding.values(), Binding::word), "what the group asks for")
+                .laterWords("sequence");
     }
 
     private static FieldTable.Builder forSale(FieldTable.Builder t) {

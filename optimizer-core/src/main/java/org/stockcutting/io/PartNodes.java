@@ -26,7 +26,9 @@ final class PartNodes {
         }
         making(node, part.making(), lengths);
         if (part.group() != null) {
-            node.putObject("group").put("name", part.group()).put("rule", Fields.SAME_BOARD);
+            node.putObject("group")
+                    .put("name", part.group())
+                    .put("rule", part.selection().binding().word());
         }
         node.put("class", part.woodClass().word()).put("spares", part.spares());
         if (part.note() != null) {

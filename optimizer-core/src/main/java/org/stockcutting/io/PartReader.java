@@ -9,6 +9,7 @@ import org.stockcutting.job.FaultCode;
 import org.stockcutting.length.Length;
 import org.stockcutting.material.Grain;
 import org.stockcutting.material.WoodClass;
+import org.stockcutting.part.Binding;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
@@ -105,7 +106,7 @@ final class PartReader {
                 line.text("note"),
                 EdgingReader.read(line),
                 Shaping.NONE,
-                Selection.NONE);
+                new Selection(binding(line)));
     }
 
     private Section section(DocObject line) {
@@ -204,7 +205,12 @@ final class PartReader {
         if (group == null) {
             return null;
         }
-        group.word("rule");
         return group.text("name");
+    }
+
+    private static Binding binding(DocObject line) {
+        DocObject group = line.object("group");
+        Binding told = group == null ? null : group.word("rule", Binding.values(), Binding::word);
+        return Or.of(told, Binding.SAME_BOARD);
     }
 }

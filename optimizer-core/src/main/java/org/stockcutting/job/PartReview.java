@@ -63,6 +63,7 @@ final class PartReview {
             group(at, i, part);
             pieces = Math.min(Long.MAX_VALUE / 2, pieces + pieces(part));
         }
+        new PairReview(job, findings).review();
         if (pieces > JobReview.MOST_PIECES) {
             tooMany("/parts", pieces + " pieces", "at most " + JobReview.MOST_PIECES + " pieces");
         }

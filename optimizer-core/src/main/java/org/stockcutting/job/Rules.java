@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import org.stockcutting.part.Binding;
 import org.stockcutting.part.Part;
 
 /** The shop rules that the groups of a parts list stand for. */
@@ -14,14 +16,20 @@ public final class Rules {
     /** The job's rules, sorted by name, each with its parts sorted by id. */
     public static List<Rule> of(Job job) {
         SortedMap<String, List<String>> groups = new TreeMap<>();
+        SortedMap<String, Binding> bindings = new TreeMap<>();
         for (Part part : job.parts()) {
             if (part.group() != null) {
                 groups.computeIfAbsent(part.group(), name -> new ArrayList<>()).add(part.id());
+                bindings.putIfAbsent(part.group(), part.selection().binding());
             }
         }
         List<Rule> rules = new ArrayList<>();
         groups.forEach((name, parts) ->
-                rules.add(new Rule.SameBoard(name, parts.stream().sorted().toList())));
+                rules.add(rule(name, bindings.get(name), parts.stream().sorted().toList())));
         return List.copyOf(rules);
+    }
+
+    private static Rule rule(String name, @Nullable Binding binding, List<String> parts) {
+        return binding == Binding.PAIRS ? new Rule.Pairs(name, parts) : new Rule.SameBoard(name, parts);
     }
 }

@@ -16,7 +16,10 @@ import org.stockcutting.blank.RoughPiece;
 import org.stockcutting.blank.RoughSection;
 import org.stockcutting.job.AllowanceProfile;
 import org.stockcutting.job.Job;
+import org.stockcutting.job.Rule;
+import org.stockcutting.job.Rules;
 import org.stockcutting.length.Length;
+import org.stockcutting.part.Binding;
 import org.stockcutting.part.Edging;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
@@ -32,6 +35,8 @@ import org.stockcutting.plan.Replan;
  */
 public final class Lines {
 
+    private static final int LONELY = -1;
+
     private final Job job;
     private final Map<Want, Length> widths;
     private final List<Part> parts = new ArrayList<>();
@@ -40,10 +45,14 @@ public final class Lines {
     private final Map<Want, Want> forward = new HashMap<>();
     private final Map<Want, Want> backward = new HashMap<>();
     private final Set<String> ids = new HashSet<>();
+    private final List<Rule> rules;
+    /** Finished pieces that are wanted whole, as if they were single. */
+    private final Set<Want> complete = new HashSet<>();
 
     private Lines(Job job, Map<Want, Length> widths) {
         this.job = job;
         this.widths = widths;
+        this.rules = Rules.of(job);
         this.allowances = new TreeMap<>(job.allowances());
         job.parts().forEach(part -> ids.add(part.id()));
     }
@@ -57,6 +66,7 @@ public final class Lines {
         Lines lines = new Lines(job, widths);
         Map<String, RoughPiece> rough = new HashMap<>();
         BlankPlanner.plan(job).forEach(piece -> rough.put(piece.part().id(), piece));
+        lines.findComplete(rough, wants);
         for (Part part : job.parts()) {
             SortedMap<Integer, SortedSet<Integer>> numbers = new TreeMap<>();
             for (Want want : wants) {
@@ -70,6 +80,17 @@ public final class Lines {
             }
         }
         return lines;
+    }
+
+    private void findComplete(Map<String, RoughPiece> rough, SortedSet<Want> wants) {
+        Map<Want, Integer> counts = new HashMap<>();
+        wants.forEach(want -> counts.merge(new Want(want.part(), want.number(), 0), 1, Integer::sum));
+        counts.forEach((want, count) -> {
+            RoughPiece piece = rough.get(want.part());
+            if (piece != null && count >= piece.perPart()) {
+                complete.add(want);
+            }
+        });
     }
 
     /** The new parts list. */
@@ -109,23 +130,44 @@ public final class Lines {
 
     private void add(RoughPiece piece, SortedMap<Integer, SortedSet<Integer>> numbers, int spares) {
         Part part = piece.part();
-        SortedMap<Integer, List<Integer>> complete = new TreeMap<>();
+        SortedMap<Integer, List<Integer>> whole = new TreeMap<>();
         SortedMap<Integer, SortedSet<Integer>> incomplete = new TreeMap<>();
         numbers.forEach((number, members) -> {
             if (piece.kind() == RoughPiece.Kind.WHOLE || members.size() == piece.perPart()) {
-                complete.computeIfAbsent(set(part, number), s -> new ArrayList<>())
-                        .add(number);
+                whole.computeIfAbsent(set(part, number), s -> new ArrayList<>()).add(number);
             } else {
                 incomplete.put(number, members);
             }
         });
-        complete.forEach((set, own) -> wholeLine(piece, set, own, set.equals(complete.firstKey()) ? spares : 0));
+        whole.forEach((set, own) -> wholeLine(piece, set, own, set.equals(whole.firstKey()) ? spares : 0));
         singles(piece, incomplete);
     }
 
-    /** Which set a number belongs to; only groups care. */
+    /** Which set a number belongs to; only groups care. Pairs only ask whether both mates are wanted. */
     private int set(Part part, int number) {
+        Rule.Pairs pairs = pairs(part);
+        if (pairs != null) {
+            return hasMate(pairs, part, number) ? 0 : LONELY;
+        }
         return part.group() == null || job.sets() == 1 ? 0 : (number - 1) / part.quantity() + 1;
+    }
+
+    private Rule.@Nullable Pairs pairs(Part part) {
+        for (Rule rule : rules) {
+            if (rule instanceof Rule.Pairs pairs && pairs.parts().contains(part.id())) {
+                return pairs;
+            }
+        }
+        return null;
+    }
+
+    /** True if the mate is wanted as well, all of it. */
+    private boolean hasMate(Rule.Pairs pairs, Part part, int number) {
+        List<String> ids = pairs.parts();
+        boolean alone = ids.size() == 1;
+        String mate = alone || ids.get(1).equals(part.id()) ? ids.get(0) : ids.get(1);
+        int mateNumber = !alone ? number : number % 2 == 0 ? number - 1 : number + 1;
+        return complete.contains(new Want(mate, mateNumber, 0));
     }
 
     private static String inSet(String name, int set) {
@@ -134,8 +176,9 @@ public final class Lines {
 
     private void wholeLine(RoughPiece piece, int set, List<Integer> numbers, int spares) {
         Part part = piece.part();
-        String id = set == 0 ? part.id() : free(inSet(part.id(), set));
-        String group = part.group() == null ? null : inSet(part.group(), set);
+        String name = set == LONELY ? part.id() + " without mate" : inSet(part.id(), set);
+        String id = set == 0 ? part.id() : free(name);
+        String group = part.group() == null || set == LONELY ? null : inSet(part.group(), set);
         parts.add(part.line(id, numbers.size(), spares, group));
         lines.add(new Replan.Line(id, part.id(), numbers, List.of()));
         for (int i = 0; i < numbers.size(); i++) {
@@ -183,7 +226,7 @@ public final class Lines {
         if (rough.planed()) {
             making = new Making.Milled(planing(rough.thickness().minus(thickness)));
         }
-        String group = part.group() == null ? null : inSet(part.group(), kind.set());
+        String group = part.group() == null || pairs(part) != null ? null : inSet(part.group(), kind.set());
         if (group == null && kind.panel() > 0) {
             group = id;
         }
@@ -203,7 +246,7 @@ public final class Lines {
                 part.note(),
                 Edging.NONE,
                 Shaping.NONE,
-                part.selection()));
+                part.selection().withBinding(Binding.SAME_BOARD)));
         lines.add(new Replan.Line(
                 id,
                 part.id(),

@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.job.Job;
 import org.stockcutting.length.Length;
+import org.stockcutting.part.Binding;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
 import org.stockcutting.pattern.CutNode;
@@ -286,12 +287,20 @@ final class Remainder {
                 started.add("Some staves of " + part.id() + " are cut already: the rule on which boards its staves "
                         + "come from is not held against the rest.");
             }
-            if (part.group() != null && line.numbers().size() < part.quantity()) {
+            boolean paired = part.selection().binding() == Binding.PAIRS;
+            if (part.group() != null && paired && isWithoutMate(line)) {
+                started.add("A mate of " + part.id() + " is cut already: the other may come from another board.");
+            }
+            if (part.group() != null && !paired && line.numbers().size() < part.quantity()) {
                 started.add("Some pieces of group " + part.group() + " are cut already: the rest lie on one board "
                         + "together, which need not be the board of the first.");
             }
         }
         notes.addAll(started);
+    }
+
+    private boolean isWithoutMate(Replan.Line line) {
+        return lines.parts().stream().anyMatch(part -> part.id().equals(line.line()) && part.group() == null);
     }
 
     private String free(@Nullable String wanted) {

@@ -17,7 +17,7 @@ import org.stockcutting.material.WoodClass;
  * @param woodClass how clear the wood must be
  * @param spares extra pieces per job wanted from waste only; never demand, never cost
  * @param making how it is made
- * @param group name of the same-board group, or null
+ * @param group name of the group it belongs to, or null; what that asks for is in {@code selection}
  * @param note free text, printed only
  * @param edging strips glued to its sides
  * @param shaping what is done to it after it has its size

@@ -48,12 +48,10 @@ public final class ComponentSplitter {
     /** Parts of one rule are planned together even where no stock serves them both: the rule then says what is wrong. */
     private void joinByRule(List<Rule> rules) {
         for (Rule rule : rules) {
-            if (rule instanceof Rule.SameBoard sameBoard) {
-                int first = -1;
-                for (int p = 0; p < pieces.size(); p++) {
-                    if (sameBoard.parts().contains(pieces.get(p).part().id())) {
-                        first = first < 0 ? p : join(first, p);
-                    }
+            int first = -1;
+            for (int p = 0; p < pieces.size(); p++) {
+                if (rule.parts().contains(pieces.get(p).part().id())) {
+                    first = first < 0 ? p : join(first, p);
                 }
             }
         }

@@ -11,6 +11,7 @@ import org.stockcutting.job.Job;
 import org.stockcutting.length.Length;
 import org.stockcutting.length.LengthUnit;
 import org.stockcutting.length.LengthWriter;
+import org.stockcutting.part.Binding;
 import org.stockcutting.part.Making;
 import org.stockcutting.pattern.fit.Fit;
 import org.stockcutting.pattern.fit.UsableArea;
@@ -162,7 +163,9 @@ public final class Diagnosis {
                     Unplaced.Reason.EXCLUDED_BY_RULE,
                     "group " + piece.part().group(),
                     null,
-                    "take the part out of its group, or add a board long enough for the whole group");
+                    piece.part().selection().binding() == Binding.PAIRS
+                            ? "take the part out of its group, or add a board long enough for both mates"
+                            : "take the part out of its group, or add a board long enough for the whole group");
         }
         if (piece.part().making() instanceof Making.GlueUp glueUp && glueUp.from() == Making.StaveSource.ONE_BOARD) {
             return unplaced(

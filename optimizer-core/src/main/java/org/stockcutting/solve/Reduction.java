@@ -241,9 +241,7 @@ final class Reduction {
     private List<Instance.Group> groups(List<List<RoughPiece>> members) {
         List<Instance.Group> groups = new ArrayList<>();
         for (Rule rule : Rules.of(job)) {
-            if (rule instanceof Rule.SameBoard sameBoard) {
-                addGroup(groups, members, sameBoard);
-            }
+            addGroup(groups, members, rule);
         }
         for (int i = 0; i < members.size(); i++) {
             RoughPiece piece = members.get(i).get(0);
@@ -257,15 +255,14 @@ final class Reduction {
         return groups;
     }
 
-    private static void addGroup(
-            List<Instance.Group> groups, List<List<RoughPiece>> members, Rule.SameBoard sameBoard) {
+    private static void addGroup(List<Instance.Group> groups, List<List<RoughPiece>> members, Rule rule) {
         List<Integer> items = new ArrayList<>();
         List<Integer> perSet = new ArrayList<>();
         for (int i = 0; i < members.size(); i++) {
             RoughPiece piece = members.get(i).get(0);
-            if (sameBoard.parts().contains(piece.part().id())) {
+            if (rule.parts().contains(piece.part().id())) {
                 items.add(i);
-                perSet.add(piece.part().quantity() * piece.perPart());
+                perSet.add(rule.together(piece.part()) * piece.perPart());
             }
         }
         if (!items.isEmpty()) {

@@ -58,15 +58,13 @@ final class Grouping {
 
     private void joinByRule() {
         for (Rule rule : Rules.of(job)) {
-            if (rule instanceof Rule.SameBoard sameBoard) {
-                List<Integer> members = new ArrayList<>();
-                for (int p = 0; p < pieces.size(); p++) {
-                    if (sameBoard.parts().contains(pieces.get(p).part().id())) {
-                        members.add(p);
-                    }
+            List<Integer> members = new ArrayList<>();
+            for (int p = 0; p < pieces.size(); p++) {
+                if (rule.parts().contains(pieces.get(p).part().id())) {
+                    members.add(p);
                 }
-                members.forEach(member -> join(members.get(0), member));
             }
+            members.forEach(member -> join(members.get(0), member));
         }
     }
 

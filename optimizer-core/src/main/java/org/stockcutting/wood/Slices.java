@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.stockcutting.blank.RoughPiece;
 import org.stockcutting.blank.RoughSection;
 import org.stockcutting.job.Job;
-import org.stockcutting.job.Rule;
 import org.stockcutting.job.Rules;
 import org.stockcutting.job.SawLimits;
 import org.stockcutting.length.Length;
@@ -47,10 +46,7 @@ final class Slices {
     private boolean isBound(RoughPiece piece) {
         String id = piece.part().id();
         boolean tied = piece.part().making() instanceof Making.GlueUp glueUp && glueUp.from() != Making.StaveSource.ANY;
-        return tied
-                || Rules.of(job).stream()
-                        .anyMatch(rule -> rule instanceof Rule.SameBoard same
-                                && same.parts().contains(id));
+        return tied || Rules.of(job).stream().anyMatch(rule -> rule.parts().contains(id));
     }
 
     private QuickCut make() {

@@ -37,13 +37,15 @@ class ShopConstraintsTest {
             SetGroup group = instance.groups().isEmpty()
                             || !instance.groups().get(0).items().contains(items[k])
                     ? null
-                    : GROUP;
+                    : instance.groups().get(0).items().size() == 1 ? MATES : GROUP;
             pieces.add(new Piece(100 * board.id() + k, instance, items[k], group, board));
         }
         return pieces;
     }
 
     private static final SetGroup GROUP = new SetGroup(0, new Instance.Group(List.of(0, 1), List.of(1, 2)));
+
+    private static final SetGroup MATES = new SetGroup(0, new Instance.Group(List.of(1), List.of(2)));
 
     private static Object[] all(List<?> first, Object... more) {
         List<Object> all = new ArrayList<>(first);
@@ -124,6 +126,18 @@ class ShopConstraintsTest {
         // One more of the second item is missing; then a lonely first item, best taken away.
         verifier.verifyThat(ShopConstraints::wholeSets)
                 .given(all(on(shop, board(shop, 0, 0), 0, 1), on(shop, board(shop, 1, 0), 0)))
+                .penalizesBy(200);
+    }
+
+    @Test
+    void matesOnABoard() {
+        Instance shop = shop().group(List.of(1), List.of(2)).instance();
+        verifier.verifyThat(ShopConstraints::wholeSets)
+                .given(all(on(shop, board(shop, 0, 0), 1, 1), on(shop, board(shop, 1, 0), 1, 1, 0)))
+                .penalizesBy(0);
+        // Three and one: a mate is missing on both boards.
+        verifier.verifyThat(ShopConstraints::wholeSets)
+                .given(all(on(shop, board(shop, 0, 0), 1, 1, 1), on(shop, board(shop, 1, 0), 1)))
                 .penalizesBy(200);
     }
 
