@@ -5,6 +5,7 @@ import org.stockcutting.bench.peers.PeersCommand;
 import org.stockcutting.bench.quality.CompareResultsCommand;
 import org.stockcutting.bench.quality.ReadmeCommand;
 import org.stockcutting.bench.quality.YieldCommand;
+import org.stockcutting.bench.setups.SetUpsCommand;
 import org.stockcutting.bench.speed.SpeedCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -22,6 +23,7 @@ public final class Main {
             YieldCommand.class,
             PeersCommand.class,
             CompareResultsCommand.class,
+            SetUpsCommand.class,
             SpeedCommand.class,
             ReadmeCommand.class);
 

@@ -75,6 +75,7 @@ final class EngineLadder {
             meter.absorb(rest);
             return answer;
         }
+        listener.improved(answer, cost(instance, answer));
         Answer better = atFrozenValue(reduced, answer, rest, limit, seed);
         meter.absorb(rest);
         return better;

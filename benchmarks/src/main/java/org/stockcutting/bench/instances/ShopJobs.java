@@ -65,6 +65,42 @@ final class ShopJobs {
         return new Instance(name, group, shop.job.build(), Known.NOTHING);
     }
 
+    /** A shop that makes the same things again and again: 2 to 24 of each size, from three lengths at prices close to their length. */
+    static Instance runs(String name, String group, int lines, Random random) {
+        ShopJobs shop = new ShopJobs(name, random);
+        for (int i = 1; i <= lines; i++) {
+            Section section = new Section.Measured(BOARD_WIDTH, BOARD_THICKNESS);
+            shop.part(
+                    String.format("size%03d", i),
+                    2 * shop.between(1, 12),
+                    shop.eighths(8, 70),
+                    section,
+                    "spruce",
+                    null);
+        }
+        shop.sale("b096", Form.BOARD, 96, BOARD_WIDTH, BOARD_THICKNESS, "spruce", 398);
+        shop.sale("b120", Form.BOARD, 120, BOARD_WIDTH, BOARD_THICKNESS, "spruce", 512);
+        shop.sale("b144", Form.BOARD, 144, BOARD_WIDTH, BOARD_THICKNESS, "spruce", 595);
+        return new Instance(name, group, shop.job.build(), Known.NOTHING);
+    }
+
+    /** One product in a series: 1 to 4 of each size a piece, 6 to 30 pieces, from two or three lengths at prices close to their length. */
+    static Instance series(String name, String group, int lines, Random random) {
+        ShopJobs shop = new ShopJobs(name, random);
+        int products = shop.between(6, 30);
+        for (int i = 1; i <= lines; i++) {
+            Section section = new Section.Measured(BOARD_WIDTH, BOARD_THICKNESS);
+            String id = String.format("size%03d", i);
+            shop.part(id, products * shop.between(1, 4), shop.eighths(4, 60), section, "spruce", null);
+        }
+        shop.sale("b096", Form.BOARD, 96, BOARD_WIDTH, BOARD_THICKNESS, "spruce", 398);
+        if (random.nextBoolean()) {
+            shop.sale("b120", Form.BOARD, 120, BOARD_WIDTH, BOARD_THICKNESS, "spruce", 512);
+        }
+        shop.sale("b144", Form.BOARD, 144, BOARD_WIDTH, BOARD_THICKNESS, "spruce", 595);
+        return new Instance(name, group, shop.job.build(), Known.NOTHING);
+    }
+
     private void addBoards(int lines) {
         for (int i = 1; i <= lines; i++) {
             Section section = new Section.Measured(BOARD_WIDTH, BOARD_THICKNESS);

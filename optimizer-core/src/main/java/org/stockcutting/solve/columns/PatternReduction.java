@@ -65,7 +65,7 @@ final class PatternReduction {
             List<Cut> other = new Refill(model, removed, random, NODES, work).solve(removed.size());
             better = other != null && squares(other) >= squares(removed) ? other : null;
         }
-        if (better != null && keepsWishes(removed, better)) {
+        if (better != null && keepsWishes(rest, removed, better)) {
             rest.addAll(better);
             cuts = joined(rest);
         }
@@ -131,10 +131,10 @@ final class PatternReduction {
         return line.leftover(model.size(cut.pattern()));
     }
 
-    private boolean keepsWishes(List<Cut> removed, List<Cut> better) {
+    private boolean keepsWishes(List<Cut> rest, List<Cut> removed, List<Cut> better) {
         return cost(better) <= cost(removed)
                 && bought(better) <= bought(removed)
-                && longest(better) >= Math.min(longest(removed), longest(cuts));
+                && Math.max(longest(rest), longest(better)) >= longest(cuts);
     }
 
     private static long cost(List<Cut> some) {

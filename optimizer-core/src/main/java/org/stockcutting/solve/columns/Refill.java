@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
 final class Refill {
 
     /** Patterns tried at one level before the level is given up. */
-    private static final int BRANCHES = 3;
+    private static final int BRANCHES = 6;
     /** Elementary operations of one node. */
     private static final long PER_NODE = 60;
 

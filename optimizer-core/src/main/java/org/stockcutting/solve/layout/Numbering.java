@@ -18,7 +18,7 @@ import org.stockcutting.stock.Zone;
 /**
  * Gives every place of an answer its part, number and member.
  *
- * <p>Free pieces are dealt place by place over all copies of a pattern, so that copies stay equal where they can. Staves from different
+ * <p>Free pieces are dealt over all copies of a pattern, so that copies stay equal where they can ({@link Dealing}). Staves from different
  * boards are dealt round: with at most Q staves a board and Q panels, the j-th stave goes to panel j mod Q, so no board gives two to
  * one panel. Groups are dealt set by set, board by board. Staves and plies of a part that cannot be completed are taken off again.
  */
@@ -108,6 +108,8 @@ public final class Numbering {
     }
 
     private void labelAll(List<Answer.PatternUse> uses, List<Integer> firstCopy) {
+        Dealing dealing =
+                new Dealing(uses.stream().mapToInt(Answer.PatternUse::copies).toArray());
         boolean[] grouped = new boolean[members.size()];
         for (Instance.Group group : instance.groups()) {
             labelGroup(group);
@@ -121,27 +123,43 @@ public final class Numbering {
                     && glueUp.from() == Making.StaveSource.DIFFERENT_BOARDS) {
                 labelRound(item);
             } else {
-                labelFree(item, uses, firstCopy);
+                labelFree(item, uses, firstCopy, dealing);
             }
         }
     }
 
-    private void labelFree(int item, List<Answer.PatternUse> uses, List<Integer> firstCopy) {
-        List<Place> places = new ArrayList<>();
+    private void labelFree(int item, List<Answer.PatternUse> uses, List<Integer> firstCopy, Dealing dealing) {
+        List<Dealing.Spot> spots = new ArrayList<>();
+        int places = 0;
         for (int u = 0; u < uses.size(); u++) {
             List<Integer> items = copies.get(firstCopy.get(u)).itemOfPlace();
             for (int p = 0; p < items.size(); p++) {
-                for (int c = 0; items.get(p) == item && c < uses.get(u).copies(); c++) {
-                    places.add(new Place(firstCopy.get(u) + c, p));
+                if (items.get(p) == item) {
+                    spots.add(new Dealing.Spot(u, p));
+                    places += uses.get(u).copies();
                 }
             }
         }
-        int at = 0;
-        for (RoughPiece piece : members.get(item)) {
-            int whole = Math.min(job.demand(piece.part()), (places.size() - at) / piece.perPart());
-            for (int number = 1; number <= whole; number++) {
-                for (int member = 1; member <= piece.perPart(); member++) {
-                    labels.put(places.get(at++), label(piece, number, member));
+        List<RoughPiece> parts = members.get(item);
+        int[] wanted = new int[parts.size()];
+        for (int m = 0; m < wanted.length; m++) {
+            RoughPiece piece = parts.get(m);
+            wanted[m] = Math.min(job.demand(piece.part()), places / piece.perPart()) * piece.perPart();
+            places -= wanted[m];
+        }
+        int[][] owners = dealing.deal(spots, wanted);
+        int[] given = new int[wanted.length];
+        for (int s = 0; s < owners.length; s++) {
+            for (int c = 0; c < owners[s].length; c++) {
+                int owner = owners[s][c];
+                if (owner != Dealing.NOBODY) {
+                    RoughPiece piece = parts.get(owner);
+                    int unit = given[owner]++;
+                    labels.put(
+                            new Place(
+                                    firstCopy.get(spots.get(s).pattern()) + c,
+                                    spots.get(s).place()),
+                            label(piece, unit / piece.perPart() + 1, unit % piece.perPart() + 1));
                 }
             }
         }
