@@ -11,7 +11,6 @@ import org.stockcutting.job.Job;
 import org.stockcutting.job.Rule;
 import org.stockcutting.job.Rules;
 import org.stockcutting.job.SawLimits;
-import org.stockcutting.job.ShopRules;
 import org.stockcutting.length.Length;
 import org.stockcutting.part.Part;
 import org.stockcutting.plan.Comparison.Limit;
@@ -32,7 +31,8 @@ record Lifted(Limit limit, @Nullable String name, Job job) {
         List<Lifted> lifted = new ArrayList<>();
         Length car = job.shop().carLength();
         if (car != null && job.forSale().stream().anyMatch(item -> item.length().isMoreThan(car))) {
-            lifted.add(new Lifted(Limit.CAR_LENGTH, null, job.withShop(withoutCar(job.shop()))));
+            lifted.add(
+                    new Lifted(Limit.CAR_LENGTH, null, job.withShop(job.shop().withCarLength(null))));
         }
         SawLimits limits = job.shop().limits();
         if (limits.stages() != null) {
@@ -58,32 +58,11 @@ record Lifted(Limit limit, @Nullable String name, Job job) {
         return duals;
     }
 
-    private static ShopRules withoutCar(ShopRules shop) {
-        return new ShopRules(
-                shop.kerf(),
-                shop.boardTrim(),
-                shop.sheetTrim(),
-                shop.limits(),
-                shop.keepOffcuts(),
-                shop.thicknessTolerance(),
-                shop.maxPlaning(),
-                null);
-    }
-
     private static Job saws(Job job, @Nullable Integer stages, SawLimits.FirstCut firstCut) {
-        ShopRules shop = job.shop();
-        SawLimits old = shop.limits();
+        SawLimits old = job.shop().limits();
         SawLimits limits = new SawLimits(
                 old.ripCapacity(), old.longestRip(), old.crosscutCapacity(), stages, firstCut, old.minimumPiece());
-        return job.withShop(new ShopRules(
-                shop.kerf(),
-                shop.boardTrim(),
-                shop.sheetTrim(),
-                limits,
-                shop.keepOffcuts(),
-                shop.thicknessTolerance(),
-                shop.maxPlaning(),
-                shop.carLength()));
+        return job.withShop(job.shop().withLimits(limits));
     }
 
     private static Job without(Job job, String group) {

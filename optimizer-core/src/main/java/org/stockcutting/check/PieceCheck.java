@@ -1,7 +1,10 @@
 package org.stockcutting.check;
 
+import org.stockcutting.job.ShopRules;
 import org.stockcutting.material.WoodClass;
+import org.stockcutting.part.ShowFaces;
 import org.stockcutting.pattern.PlacedPiece;
+import org.stockcutting.stock.Zone;
 
 /** One piece on one board: its size, the wood it gets, how it lies, and that the wood there is good enough. */
 final class PieceCheck {
@@ -94,7 +97,7 @@ final class PieceCheck {
                 pointer,
                 "lies at " + rect.text() + ", where taper and crook of " + board.id() + " leave less than that");
         for (Board.Bad bad : board.zones()) {
-            if (bad.rect().overlaps(rect) && !takes(rough, bad)) {
+            if (avoided(rough, bad).overlaps(rect)) {
                 inspection.report(
                         Cause.ZONE,
                         pointer,
@@ -111,10 +114,36 @@ final class PieceCheck {
         return evenness.isEven() || evenness.reaches(rect.y1() + farTrim, rect.x1(), ripped);
     }
 
+    /** The wood that a piece keeps away from because of a bad zone, empty where it takes it; clear wood keeps the shop's margin too. */
+    private Rect avoided(Rough rough, Board.Bad bad) {
+        return avoided(rough, bad, board, facts.job().shop());
+    }
+
+    static Rect avoided(Rough rough, Board.Bad bad, Board board, ShopRules shop) {
+        if (takes(rough, bad)) {
+            // The margin of a nail, say, still holds for clear parts only; whoever takes the zone takes its margin.
+            return new Rect(0, 0, 0, 0);
+        }
+        long margin = rough.part().woodClass() == WoodClass.CLEAR
+                        && !(seesGoodFaceOnly(rough) && bad.zone().face() == Zone.Face.DOWN)
+                ? shop.zoneMargin().nanometres()
+                : 0;
+        Rect zone = bad.rect();
+        return new Rect(zone.x0() - margin, zone.y0() - margin, zone.x1() + margin, zone.y1() + margin)
+                .intersect(board.raw());
+    }
+
+    private static boolean seesGoodFaceOnly(Rough rough) {
+        return rough.part().selection().showFaces() == ShowFaces.ONE;
+    }
+
     /** Clear wood takes nothing, the next class tight knots, the last blemishes too; nobody takes metal. */
     static boolean takes(Rough rough, Board.Bad bad) {
         if (bad.zone().metal()) {
             return false;
+        }
+        if (seesGoodFaceOnly(rough) && bad.zone().face() == Zone.Face.DOWN) {
+            return true;
         }
         return switch (bad.zone().severity()) {
             case UNUSABLE -> false;

@@ -137,22 +137,24 @@ final class UnplacedCheck {
                 || (Fit.turned(rough, board) && hasClearPlace(rough, board, width, length));
     }
 
-    private static boolean hasClearPlace(Rough rough, Board board, long along, long across) {
-        List<Board.Bad> bad =
-                board.zones().stream().filter(z -> !PieceCheck.takes(rough, z)).toList();
+    private boolean hasClearPlace(Rough rough, Board board, long along, long across) {
+        List<Rect> bad = board.zones().stream()
+                .map(z -> PieceCheck.avoided(rough, z, board, shop))
+                .filter(z -> !z.isEmpty())
+                .toList();
         Rect usable = board.usable();
         TreeMap<Long, Boolean> xs = new TreeMap<>();
         TreeMap<Long, Boolean> ys = new TreeMap<>();
         xs.put(usable.x0(), true);
         ys.put(usable.y0(), true);
-        bad.forEach(z -> xs.put(z.rect().x1(), true));
-        bad.forEach(z -> ys.put(z.rect().y1(), true));
+        bad.forEach(z -> xs.put(z.x1(), true));
+        bad.forEach(z -> ys.put(z.y1(), true));
         for (long x : xs.keySet()) {
             for (long y : ys.keySet()) {
                 Rect place = new Rect(x, y, x + along, y + across);
                 if (usable.contains(place)
                         && PieceCheck.isOnWood(rough, place, board)
-                        && bad.stream().noneMatch(z -> z.rect().overlaps(place))) {
+                        && bad.stream().noneMatch(z -> z.overlaps(place))) {
                     return true;
                 }
             }

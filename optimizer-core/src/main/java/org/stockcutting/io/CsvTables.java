@@ -47,6 +47,11 @@ public final class CsvTables {
                 .text("material", Part::material)
                 .plain("grain", p -> p.grain() == null ? null : p.grain().word())
                 .plain("class", p -> p.woodClass().word())
+                .plain(
+                        "showFaces",
+                        p -> p.selection().goodFaceOnly()
+                                ? p.selection().showFaces().word()
+                                : null)
                 .plain("spares", p -> p.spares() == 0 ? null : p.spares())
                 .text("allowance", p -> p.making() instanceof Making.Milled m ? m.profile() : null)
                 .plain("make", CsvTables::make)

@@ -20,6 +20,7 @@ import org.stockcutting.material.Grain;
 import org.stockcutting.material.WoodClass;
 import org.stockcutting.part.Binding;
 import org.stockcutting.part.Making;
+import org.stockcutting.part.ShowFaces;
 import org.stockcutting.stock.Form;
 import org.stockcutting.stock.PriceUnit;
 import org.stockcutting.stock.Zone;
@@ -82,7 +83,7 @@ public final class Fields {
                 .may("delivery", OBJECT, "price of delivery")
                 .may("yardCuts", OBJECT, "first cuts made by the yard")
                 .may("compare", LIST, "subsets of stock to compare, each a list of ids")
-                .later("zoneMargin", "distance kept from bad zones")
+                .may("zoneMargin", LENGTH, "how far clear parts keep away from bad zones")
                 .later("breakdown", "first cuts oversize with another saw")
                 .later("machines", "jointer and planer widths and least lengths")
                 .later("tally", "how the yard rounds measured boards")
@@ -149,6 +150,11 @@ public final class Fields {
                 .may("make", OBJECT, "glued up or laminated")
                 .may("group", OBJECT, "group with a rule")
                 .orWord("class", "clear", Words.of(WoodClass.values(), WoodClass::word), "how clear the wood must be")
+                .orWord(
+                        "showFaces",
+                        "both",
+                        Words.of(ShowFaces.values(), ShowFaces::word),
+                        "one: what shows on the back of the board does not matter")
                 .or("spares", INTEGER, "0", "extra pieces from waste, for the whole job")
                 .may("note", TEXT, "printed only")
                 .may("edging", OBJECT, "strips glued to its sides; the part is cut smaller by their thickness")

@@ -15,6 +15,7 @@ import org.stockcutting.job.JobOrder;
 import org.stockcutting.job.JobReview;
 import org.stockcutting.job.ShopRules;
 import org.stockcutting.job.Writing;
+import org.stockcutting.length.Length;
 import org.stockcutting.length.LengthUnit;
 import org.stockcutting.material.NominalCatalog;
 import org.stockcutting.part.Making;
@@ -107,7 +108,7 @@ public final class JobReader {
     private Job job(DocObject doc, Reading reading, Writing writing) {
         String material = Or.of(doc.text("material"), Or.NAME);
         DocObject shopDoc = doc.objectOrEmpty("shop");
-        ShopRules shop = ShopReader.read(shopDoc);
+        ShopRules shop = ShopReader.read(shopDoc).withZoneMargin(Or.of(doc.length("zoneMargin"), Length.ZERO));
         DocObject profiles = doc.objectOrEmpty("allowances");
         SortedMap<String, AllowanceProfile> allowances = AllowanceReader.read(profiles);
         List<Part> parts = new PartReader(reading, material).read(doc);

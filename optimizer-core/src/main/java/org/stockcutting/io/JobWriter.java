@@ -59,6 +59,9 @@ public final class JobWriter {
             ArrayNode subsets = doc.putArray("compare");
             job.compare().forEach(subset -> subset.forEach(subsets.addArray()::add));
         }
+        if (!job.shop().zoneMargin().isZero()) {
+            put(doc, "zoneMargin", job.shop().zoneMargin(), lengths);
+        }
         if (!job.wood().equals(WoodRules.defaults())) {
             doc.set("wood", WoodNodes.wood(job.wood(), lengths));
         }

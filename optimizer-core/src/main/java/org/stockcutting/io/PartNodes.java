@@ -30,6 +30,9 @@ final class PartNodes {
                     .put("name", part.group())
                     .put("rule", part.selection().binding().word());
         }
+        if (part.selection().goodFaceOnly()) {
+            node.put("showFaces", part.selection().showFaces().word());
+        }
         node.put("class", part.woodClass().word()).put("spares", part.spares());
         if (part.note() != null) {
             node.put("note", part.note());

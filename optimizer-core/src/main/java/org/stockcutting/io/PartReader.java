@@ -15,6 +15,7 @@ import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
 import org.stockcutting.part.Selection;
 import org.stockcutting.part.Shaping;
+import org.stockcutting.part.ShowFaces;
 
 /** Reads the parts list. */
 final class PartReader {
@@ -106,7 +107,9 @@ final class PartReader {
                 line.text("note"),
                 EdgingReader.read(line),
                 Shaping.NONE,
-                new Selection(binding(line)));
+                new Selection(
+                        binding(line),
+                        Or.of(line.word("showFaces", ShowFaces.values(), ShowFaces::word), ShowFaces.BOTH)));
     }
 
     private Section section(DocObject line) {

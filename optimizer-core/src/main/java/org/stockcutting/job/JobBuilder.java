@@ -83,15 +83,7 @@ public final class JobBuilder {
 
     /** What is trimmed off the two raw ends of every board. */
     public JobBuilder boardTrim(String start, String end) {
-        shop = new ShopRules(
-                shop.kerf(),
-                new Trim(length(start), length(end), null, null),
-                shop.sheetTrim(),
-                shop.limits(),
-                shop.keepOffcuts(),
-                shop.thicknessTolerance(),
-                shop.maxPlaning(),
-                shop.carLength());
+        shop = shop.withBoardTrim(new Trim(length(start), length(end), null, null));
         return this;
     }
 
@@ -99,15 +91,7 @@ public final class JobBuilder {
     public JobBuilder keep(Form form, String length, String width) {
         List<KeepRule> rules = new ArrayList<>(shop.keepOffcuts());
         rules.add(new KeepRule(form, length(length), length(width)));
-        shop = new ShopRules(
-                shop.kerf(),
-                shop.boardTrim(),
-                shop.sheetTrim(),
-                shop.limits(),
-                rules,
-                shop.thicknessTolerance(),
-                shop.maxPlaning(),
-                shop.carLength());
+        shop = shop.withKeepOffcuts(rules);
         return this;
     }
 

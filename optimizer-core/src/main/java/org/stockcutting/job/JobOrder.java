@@ -129,15 +129,7 @@ public final class JobOrder {
         keep.sort(Comparator.comparing(KeepRule::form)
                 .thenComparing(KeepRule::length)
                 .thenComparing(KeepRule::width));
-        return new ShopRules(
-                shop.kerf(),
-                shop.boardTrim(),
-                shop.sheetTrim(),
-                shop.limits(),
-                keep,
-                shop.thicknessTolerance(),
-                shop.maxPlaning(),
-                shop.carLength());
+        return shop.withKeepOffcuts(keep);
     }
 
     private static WoodRules withSortedModels(WoodRules wood) {

@@ -18,6 +18,7 @@ final class ShopReview {
         ShopRules shop = job.shop();
         findings.notNegative("/shop/kerf/crosscut", shop.kerf().crosscut());
         findings.notNegative("/shop/kerf/rip", shop.kerf().rip());
+        findings.notNegative("/zoneMargin", shop.zoneMargin());
         trim("/shop/boardTrim", shop.boardTrim(), findings);
         trim("/shop/sheetTrim", shop.sheetTrim(), findings);
         limits(shop.limits());

@@ -1,9 +1,12 @@
 package org.stockcutting.job;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.length.Length;
+import org.stockcutting.stock.StockItem;
 import org.stockcutting.stock.Trim;
+import org.stockcutting.stock.Zone;
 
 /**
  * The shop: saws, trims, what is kept, how exact thickness must be.
@@ -16,6 +19,7 @@ import org.stockcutting.stock.Trim;
  * @param thicknessTolerance greatest difference of thickness where nothing is planed
  * @param maxPlaning most that is planed off a rough piece beyond its rough thickness
  * @param carLength longest stock that may be bought, or null
+ * @param zoneMargin how far clear parts keep away from bad zones, 0 or more
  */
 public record ShopRules(
         Kerf kerf,
@@ -25,10 +29,64 @@ public record ShopRules(
         List<KeepRule> keepOffcuts,
         Length thicknessTolerance,
         Length maxPlaning,
-        @Nullable Length carLength) {
+        @Nullable Length carLength,
+        Length zoneMargin) {
 
     public ShopRules {
         keepOffcuts = List.copyOf(keepOffcuts);
+    }
+
+    /** A shop where clear wood may begin right beside a bad zone. */
+    public ShopRules(
+            Kerf kerf,
+            Trim boardTrim,
+            Trim sheetTrim,
+            SawLimits limits,
+            List<KeepRule> keepOffcuts,
+            Length thicknessTolerance,
+            Length maxPlaning,
+            @Nullable Length carLength) {
+        this(kerf, boardTrim, sheetTrim, limits, keepOffcuts, thicknessTolerance, maxPlaning, carLength, Length.ZERO);
+    }
+
+    /** The same shop with another trim of boards. */
+    public ShopRules withBoardTrim(Trim other) {
+        return new ShopRules(
+                kerf, other, sheetTrim, limits, keepOffcuts, thicknessTolerance, maxPlaning, carLength, zoneMargin);
+    }
+
+    /** The same shop with other saws. */
+    public ShopRules withLimits(SawLimits other) {
+        return new ShopRules(
+                kerf, boardTrim, sheetTrim, other, keepOffcuts, thicknessTolerance, maxPlaning, carLength, zoneMargin);
+    }
+
+    /** The same shop that keeps other offcuts. */
+    public ShopRules withKeepOffcuts(List<KeepRule> other) {
+        return new ShopRules(
+                kerf, boardTrim, sheetTrim, limits, other, thicknessTolerance, maxPlaning, carLength, zoneMargin);
+    }
+
+    /** The same shop with another car, or none. */
+    public ShopRules withCarLength(@Nullable Length other) {
+        return new ShopRules(
+                kerf, boardTrim, sheetTrim, limits, keepOffcuts, thicknessTolerance, maxPlaning, other, zoneMargin);
+    }
+
+    /** The same shop, clear parts so far away from bad zones. */
+    public ShopRules withZoneMargin(Length other) {
+        return new ShopRules(
+                kerf, boardTrim, sheetTrim, limits, keepOffcuts, thicknessTolerance, maxPlaning, carLength, other);
+    }
+
+    /** Bad zones of the stock, and around each of them the margin that clear parts keep away from it. */
+    public List<Zone> zonesOf(StockItem stock) {
+        if (zoneMargin.isZero()) {
+            return stock.zones();
+        }
+        List<Zone> zones = new ArrayList<>(stock.zones());
+        stock.zones().forEach(zone -> zones.add(zone.widened(zoneMargin, stock.length(), stock.width())));
+        return zones;
     }
 
     /** A shop of which nothing is known: 1/8 in kerfs, no trims, no limits, 1/16 in thickness tolerance, 1/2 in planing. */

@@ -31,7 +31,7 @@ final class Slack {
     Slack(Job job, @Nullable StockItem stock, Layout layout) {
         this.job = job;
         this.layout = layout;
-        this.zones = stock == null ? List.of() : zones(stock, layout, trim(job, stock));
+        this.zones = stock == null ? List.of() : zones(job, stock, layout);
         Trim trim = trim(job, stock);
         this.firstX = trim.startOrZero();
         this.firstY = trim.edgeOrZero();
@@ -40,11 +40,11 @@ final class Slack {
     }
 
     /** Bad zones, and what a tapered board lacks beside the pieces of this layout. */
-    private static List<Zone> zones(StockItem stock, Layout layout, Trim trim) {
-        List<Zone> zones = new ArrayList<>(stock.zones());
+    private static List<Zone> zones(Job job, StockItem stock, Layout layout) {
+        List<Zone> zones = new ArrayList<>(job.shop().zonesOf(stock));
         List<Length> levels = new ArrayList<>();
         layout.pieces().forEach(piece -> levels.add(piece.y().plus(piece.extentY())));
-        zones.addAll(Taper.steps(stock, trim.farEdgeOrZero(), levels));
+        zones.addAll(Taper.steps(stock, trim(job, stock).farEdgeOrZero(), levels));
         return zones;
     }
 
@@ -118,7 +118,8 @@ final class Slack {
     private boolean isTaken(Zone zone, String part) {
         return job.parts().stream()
                 .filter(candidate -> candidate.id().equals(part))
-                .allMatch(candidate -> zone.isAcceptableFor(candidate.woodClass()));
+                .allMatch(candidate -> zone.isAcceptableFor(
+                        candidate.woodClass(), candidate.selection().goodFaceOnly()));
     }
 
     private Block place(Zone zone) {

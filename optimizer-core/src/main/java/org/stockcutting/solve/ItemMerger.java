@@ -14,6 +14,7 @@ import org.stockcutting.length.Length;
 import org.stockcutting.material.Grain;
 import org.stockcutting.material.WoodClass;
 import org.stockcutting.part.Making;
+import org.stockcutting.part.ShowFaces;
 import org.stockcutting.pattern.fit.Fit;
 import org.stockcutting.stock.StockItem;
 
@@ -25,6 +26,7 @@ final class ItemMerger {
             Length length,
             RoughSection section,
             WoodClass woodClass,
+            ShowFaces showFaces,
             @Nullable Grain grain,
             BigInteger weight,
             String bond,
@@ -64,6 +66,7 @@ final class ItemMerger {
                 piece.length(),
                 piece.section(),
                 piece.part().woodClass(),
+                piece.part().selection().showFaces(),
                 piece.part().grain(),
                 PieceWeight.of(piece),
                 bond(piece),

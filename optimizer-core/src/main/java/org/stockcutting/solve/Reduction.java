@@ -123,10 +123,7 @@ final class Reduction {
         List<StockType.Placing> places = new ArrayList<>();
         for (List<RoughPiece> type : members) {
             Fit.Ways ways = sawable(type.get(0), item, area);
-            places.add(new StockType.Placing(
-                    ways.straight(),
-                    ways.turned(),
-                    type.get(0).part().woodClass().ordinal()));
+            places.add(new StockType.Placing(ways.straight(), ways.turned(), woodClass(type.get(0))));
         }
         return new StockType(
                 length,
@@ -138,6 +135,14 @@ final class Reduction {
                 costs.offcutValues().get(index),
                 zones(item, area, length, width, uneven.missing(item)),
                 places);
+    }
+
+    private static int woodClass(RoughPiece piece) {
+        return piece.part().woodClass().ordinal() + (piece.part().selection().goodFaceOnly() ? StockType.FACES : 0);
+    }
+
+    private static int severity(Zone zone) {
+        return zone.severity().ordinal() + (zone.face() == Zone.Face.DOWN ? StockType.FACES : 0);
     }
 
     /** Behind a start or edge trim every piece has a cut before it that is at least as long as its side: no engine sees that cut. */
@@ -163,7 +168,7 @@ final class Reduction {
         List<StockType.ZoneRect> rects = new ArrayList<>();
         TrimMetal metal = new TrimMetal(item, area, job.shop().kerf());
         rounded |= !missing.isEmpty();
-        List<Zone> all = new ArrayList<>(item.zones());
+        List<Zone> all = new ArrayList<>(fit.zones(item));
         all.addAll(missing);
         for (Zone zone : all) {
             Length fromEdge = zone.fromEdge() == null ? Length.ZERO : zone.fromEdge();
@@ -172,8 +177,7 @@ final class Reduction {
             long x1 = Math.min(length, Scale.up(zone.to().minus(area.x0()).nanometres(), scale.unitX()));
             long y0 = Math.max(0, Scale.down(fromEdge.minus(area.y0()).nanometres(), scale.unitY()));
             long y1 = Math.min(width, Scale.up(toEdge.minus(area.y0()).nanometres(), scale.unitY()));
-            StockType.ZoneRect rect =
-                    new StockType.ZoneRect(x0, y0, x1, y1, zone.severity().ordinal(), zone.metal());
+            StockType.ZoneRect rect = new StockType.ZoneRect(x0, y0, x1, y1, severity(zone), zone.metal());
             if (zone.metal()) {
                 rect = metal.widen(zone, rect, length, width);
                 rounded |= rect.x0() != x0 || rect.x1() != x1 || rect.y0() != y0 || rect.y1() != y1;

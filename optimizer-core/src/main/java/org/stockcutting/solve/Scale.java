@@ -64,13 +64,14 @@ record Scale(long unitX, long unitY, boolean exact) {
     }
 
     private static long gcdX(Job job, Component component) {
+        Fit fit = new Fit(job.shop());
         long g = job.shop().kerf().crosscut().nanometres();
         for (RoughPiece piece : component.pieces()) {
             g = gcd(g, piece.length().nanometres());
         }
         for (StockItem stock : component.stock()) {
             UsableArea area = UsableArea.of(stock, job.shop());
-            for (Zone zone : stock.zones()) {
+            for (Zone zone : fit.zones(stock)) {
                 g = gcd(g, zone.from().minus(area.x0()).nanometres());
                 g = gcd(g, zone.to().minus(area.x0()).nanometres());
             }
@@ -84,6 +85,7 @@ record Scale(long unitX, long unitY, boolean exact) {
     }
 
     private static long gcdY(Job job, Component component) {
+        Fit fit = new Fit(job.shop());
         long g = job.shop().kerf().rip().nanometres();
         for (RoughPiece piece : component.pieces()) {
             if (piece.section() instanceof RoughSection.Sized sized) {
@@ -92,7 +94,7 @@ record Scale(long unitX, long unitY, boolean exact) {
         }
         for (StockItem stock : component.stock()) {
             UsableArea area = UsableArea.of(stock, job.shop());
-            for (Zone zone : stock.zones()) {
+            for (Zone zone : fit.zones(stock)) {
                 if (zone.fromEdge() != null && zone.toEdge() != null) {
                     g = gcd(g, zone.fromEdge().minus(area.y0()).nanometres());
                     g = gcd(g, zone.toEdge().minus(area.y0()).nanometres());

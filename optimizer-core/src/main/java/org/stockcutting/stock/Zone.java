@@ -58,7 +58,27 @@ public record Zone(
         }
     }
 
-    /** True if a part of this class may contain the zone. Metal never may be inside a part. */
+    /**
+     * True if a part of this class may contain the zone. Metal never may be inside a part. Boards lie with their good face up, so what
+     * shows below is no matter to a part of which only that face is seen.
+     */
+    public boolean isAcceptableFor(WoodClass woodClass, boolean goodFaceOnly) {
+        return (goodFaceOnly && face == Face.DOWN && !metal) || isAcceptableFor(woodClass);
+    }
+
+    /** The wood around it that clear parts keep away from, inside a board of this size; a nail is only the nail. */
+    public Zone widened(Length margin, Length boardLength, Length boardWidth) {
+        return new Zone(
+                from.minus(margin).max(Length.ZERO),
+                to.plus(margin).min(boardLength),
+                fromEdge == null ? null : fromEdge.minus(margin).max(Length.ZERO),
+                toEdge == null ? null : toEdge.plus(margin).min(boardWidth),
+                Severity.TIGHT_KNOT,
+                face,
+                false);
+    }
+
+    /** True if a part of this class, seen from all sides, may contain the zone. */
     public boolean isAcceptableFor(WoodClass woodClass) {
         if (metal || severity == Severity.UNUSABLE || woodClass == WoodClass.CLEAR) {
             return false;

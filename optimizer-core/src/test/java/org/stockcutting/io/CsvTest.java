@@ -174,4 +174,14 @@ class CsvTest {
         String csv = CsvText.write(List.of("note"), List.of(List.of(CsvText.guarded(text))));
         assertThat(csv.split("\r\n", 2)[1]).matches("(?s)\"?'.*");
     }
+
+    @Test
+    void aZoneMeasuredFromOneEdgeOnlyReachesTheOther() {
+        String json =
+                "{\"parts\": [{\"length\": 40, \"width\": 3, \"thickness\": 1}], \"onHand\": [{\"length\": 50, \"width\": 6, \"thickness\": 1, \"zones\":"
+                        + " [{\"from\": 1, \"to\": 2, \"toEdge\": 2}, {\"from\": 5, \"to\": 6, \"fromEdge\": 4}]}]}";
+        List<Zone> zones = new JobReader().read(json).orThrow().onHand().get(0).zones();
+        assertThat(zones.get(0).fromEdge()).isEqualTo(Length.ZERO);
+        assertThat(zones.get(1).toEdge()).isEqualTo(Length.inches("6"));
+    }
 }

@@ -36,10 +36,13 @@ import org.stockcutting.material.Grain;
 import org.stockcutting.material.NominalCatalog;
 import org.stockcutting.material.Weight;
 import org.stockcutting.material.WoodClass;
+import org.stockcutting.part.Binding;
 import org.stockcutting.part.Edging;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
+import org.stockcutting.part.Selection;
+import org.stockcutting.part.ShowFaces;
 import org.stockcutting.stock.Condition;
 import org.stockcutting.stock.Form;
 import org.stockcutting.stock.Money;
@@ -85,6 +88,7 @@ class JobReaderTest {
         assertThat(job.shop().thicknessTolerance()).isEqualTo(in("0.03125"));
         assertThat(job.shop().maxPlaning()).isEqualTo(in("0.375"));
         assertThat(job.shop().carLength()).isEqualTo(in("100"));
+        assertThat(job.shop().zoneMargin()).isEqualTo(in("0.5"));
         assertThat(job.allowances())
                 .containsEntry(
                         "rough",
@@ -94,17 +98,18 @@ class JobReaderTest {
         assertThat(job.parts())
                 .containsExactly(
                         new Part(
-                                "leg",
-                                4,
-                                in("17.25"),
-                                new Section.Measured(in("2"), in("1.25")),
-                                "oak",
-                                Grain.WIDTH,
-                                WoodClass.TIGHT_KNOT,
-                                1,
-                                new Making.Milled("rough"),
-                                "legs",
-                                "taper later"),
+                                        "leg",
+                                        4,
+                                        in("17.25"),
+                                        new Section.Measured(in("2"), in("1.25")),
+                                        "oak",
+                                        Grain.WIDTH,
+                                        WoodClass.TIGHT_KNOT,
+                                        1,
+                                        new Making.Milled("rough"),
+                                        "legs",
+                                        "taper later")
+                                .withSelection(new Selection(Binding.PAIRS, ShowFaces.ONE)),
                         new Part(
                                 "seat",
                                 1,
@@ -468,16 +473,6 @@ class JobReaderTest {
                         .sheetTrim()
                         .farEdge())
                 .isEqualTo(in("0.25"));
-    }
-
-    @Test
-    void aZoneMeasuredFromOneEdgeOnlyReachesTheOther() {
-        String json =
-                "{\"parts\": [" + PART + "], \"onHand\": [{\"length\": 50, \"width\": 6, \"thickness\": 1, \"zones\":"
-                        + " [{\"from\": 1, \"to\": 2, \"toEdge\": 2}, {\"from\": 5, \"to\": 6, \"fromEdge\": 4}]}]}";
-        List<Zone> zones = read(json).orThrow().onHand().get(0).zones();
-        assertThat(zones.get(0).fromEdge()).isEqualTo(Length.ZERO);
-        assertThat(zones.get(1).toEdge()).isEqualTo(in("6"));
     }
 
     @Test

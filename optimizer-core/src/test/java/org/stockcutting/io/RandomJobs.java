@@ -33,6 +33,8 @@ import org.stockcutting.part.Edging;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
+import org.stockcutting.part.Selection;
+import org.stockcutting.part.ShowFaces;
 import org.stockcutting.stock.Condition;
 import org.stockcutting.stock.Form;
 import org.stockcutting.stock.Money;
@@ -157,7 +159,8 @@ final class RandomJobs {
                 random.nextBoolean() ? List.of() : List.of(new KeepRule(Form.BOARD, size(20), size(3))),
                 size(1),
                 size(1),
-                random.nextBoolean() ? null : Length.inches("5000"));
+                random.nextBoolean() ? null : Length.inches("5000"),
+                random.nextBoolean() ? Length.ZERO : size(1));
     }
 
     private Trim trim() {
@@ -190,7 +193,8 @@ final class RandomJobs {
                         making,
                         random.nextBoolean() ? null : "group " + random.nextInt(2),
                         random.nextBoolean() ? null : name(0))
-                .withEdging(edging(section));
+                .withEdging(edging(section))
+                .withSelection(Selection.NONE.withShowFaces(ShowFaces.values()[random.nextInt(2)]));
     }
 
     private Edging edging(Section section) {
@@ -217,13 +221,15 @@ final class RandomJobs {
                 Grain.values()[random.nextInt(3)],
                 random.nextBoolean() ? null : trim(),
                 random.nextBoolean() ? null : random.nextInt(40),
-                new Price(
-                        new BigDecimal(random.nextInt(100_000))
-                                .movePointLeft(2)
-                                .stripTrailingZeros()
-                                .max(BigDecimal.ONE),
-                        currency,
-                        PriceUnit.values()[random.nextInt(8)]));
+                new Price(amount(), currency, PriceUnit.values()[random.nextInt(8)]));
+    }
+
+    private BigDecimal amount() {
+        BigDecimal amount = new BigDecimal(random.nextInt(100_000))
+                .movePointLeft(2)
+                .stripTrailingZeros()
+                .max(BigDecimal.ONE);
+        return amount.setScale(Math.max(0, amount.scale()));
     }
 
     private StockItem.OnHand onHand(int i) {

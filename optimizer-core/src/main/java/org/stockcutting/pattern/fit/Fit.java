@@ -1,5 +1,6 @@
 package org.stockcutting.pattern.fit;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.TreeSet;
 import org.stockcutting.blank.RoughPiece;
@@ -7,6 +8,7 @@ import org.stockcutting.blank.RoughSection;
 import org.stockcutting.job.ShopRules;
 import org.stockcutting.length.Length;
 import org.stockcutting.material.Grain;
+import org.stockcutting.part.Part;
 import org.stockcutting.stock.StockItem;
 import org.stockcutting.stock.Zone;
 
@@ -122,7 +124,7 @@ public final class Fit {
         TreeSet<Length> ys = new TreeSet<>();
         xs.add(area.x0());
         ys.add(area.y0());
-        for (Zone zone : stock.zones()) {
+        for (Zone zone : zones(stock)) {
             xs.add(zone.to());
             if (zone.toEdge() != null) {
                 ys.add(zone.toEdge());
@@ -155,15 +157,25 @@ public final class Fit {
         return !needed.isMoreThan(stock.condition().widthAt(x1, stock));
     }
 
-    private static boolean isClear(RoughPiece piece, StockItem stock, Length x, Length y, Length dx, Length dy) {
-        for (Zone zone : stock.zones()) {
+    /** Bad zones of the stock with their margins. */
+    public List<Zone> zones(StockItem stock) {
+        return shop.zonesOf(stock);
+    }
+
+    /** True if the part may contain the zone. */
+    public static boolean takes(Part part, Zone zone) {
+        return zone.isAcceptableFor(part.woodClass(), part.selection().goodFaceOnly());
+    }
+
+    private boolean isClear(RoughPiece piece, StockItem stock, Length x, Length y, Length dx, Length dy) {
+        for (Zone zone : zones(stock)) {
             Length fromEdge = zone.fromEdge() == null ? Length.ZERO : zone.fromEdge();
             Length toEdge = zone.toEdge() == null ? stock.width() : zone.toEdge();
             boolean overlaps = zone.from().isLessThan(x.plus(dx))
                     && x.isLessThan(zone.to())
                     && fromEdge.isLessThan(y.plus(dy))
                     && y.isLessThan(toEdge);
-            if (overlaps && !zone.isAcceptableFor(piece.part().woodClass())) {
+            if (overlaps && !takes(piece.part(), zone)) {
                 return false;
             }
         }

@@ -125,8 +125,7 @@ final class Line {
             moved = false;
             for (ZoneRect zone : zones) {
                 long margin = zone.metal() ? kerf : 0;
-                boolean blocks = zone.metal() || zone.severity() >= woodClass;
-                if (blocks && x < zone.x1() + margin && x + length + margin > zone.x0()) {
+                if (zone.blocks(woodClass) && x < zone.x1() + margin && x + length + margin > zone.x0()) {
                     x = zone.x1() + margin;
                     moved = true;
                 }

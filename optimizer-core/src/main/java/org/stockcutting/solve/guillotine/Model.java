@@ -192,7 +192,7 @@ final class Model {
 
     /** True if a piece of this type must keep clear of the zone. */
     boolean blocks(int s, StockType.ZoneRect zone, int t) {
-        return zone.metal() || zone.severity() >= stock(s).places().get(t).woodClass();
+        return zone.blocks(stock(s).places().get(t).woodClass());
     }
 
     /** True if a piece at this place, given its padded extents, covers no zone that it does not take. */

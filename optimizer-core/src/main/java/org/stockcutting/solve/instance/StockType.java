@@ -29,6 +29,9 @@ public record StockType(
 
     public static final int UNLIMITED = -1;
 
+    /** Added to the severity of what shows on the back, and to the class of what shows no back. */
+    public static final int FACES = 3;
+
     public StockType {
         zones = List.copyOf(zones);
         places = List.copyOf(places);
@@ -37,17 +40,25 @@ public record StockType(
     /**
      * A bad rectangle in usable coordinates, clipped to the usable rectangle; ends are exclusive.
      *
-     * @param severity 0 tight knot, 1 blemish, 2 unusable
+     * @param severity 0 tight knot, 1 blemish, 2 unusable; {@link #FACES} more if it shows on the back only
      * @param metal true if no cut may pass through it
      */
-    public record ZoneRect(long x0, long y0, long x1, long y1, int severity, boolean metal) {}
+    public record ZoneRect(long x0, long y0, long x1, long y1, int severity, boolean metal) {
+
+        /** True if what has this class of {@link Placing} must keep clear of it. */
+        public boolean blocks(int woodClass) {
+            boolean unseen = severity >= FACES && woodClass >= FACES;
+            return metal || (!unseen && severity % FACES >= woodClass % FACES);
+        }
+    }
 
     /**
      * How one item type may lie on this stock.
      *
      * @param straight its length along x
      * @param turned its length along y
-     * @param woodClass 0 takes no zone, 1 takes severity 0, 2 takes severities 0 and 1; metal is never taken
+     * @param woodClass 0 takes no zone, 1 takes severity 0, 2 takes severities 0 and 1; {@link #FACES} more if the back is not seen;
+     *     metal is never taken
      */
     public record Placing(boolean straight, boolean turned, int woodClass) {
         public static final Placing NOWHERE = new Placing(false, false, 0);
