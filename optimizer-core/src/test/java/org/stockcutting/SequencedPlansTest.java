@@ -9,6 +9,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.stockcutting.check.PlanChecker;
 import org.stockcutting.generate.RandomJobs;
+import org.stockcutting.generate.RandomShapings;
 import org.stockcutting.job.Effort;
 import org.stockcutting.job.Job;
 import org.stockcutting.length.Length;
@@ -32,7 +33,9 @@ class SequencedPlansTest {
         int planned = 0;
         for (long seed = 1; planned < JOBS; seed++) {
             assertThat(seed).as("too many plans refused").isLessThan(JOBS + 10L);
-            Job job = RandomJobs.job(seed).withEffort(new Effort(FEW_STEPS, null, 1, 1));
+            Job bare = RandomJobs.job(seed);
+            Job job = (seed % 5 == 0 ? new RandomShapings(seed).shaped(bare) : bare)
+                    .withEffort(new Effort(FEW_STEPS, null, 1, 1));
             CuttingPlan plan = planned(optimizer, job, seed);
             if (plan == null) {
                 continue;

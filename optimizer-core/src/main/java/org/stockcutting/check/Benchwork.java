@@ -37,6 +37,7 @@ final class Benchwork {
                             milling,
                             board,
                             false,
+                            piece.number(),
                             placed.length().nanometres(),
                             placed.width().nanometres(),
                             thickness));
@@ -66,8 +67,19 @@ final class Benchwork {
             case JOINT -> joint(work, wrong);
             case PLANE -> plane(work, step.setUp(), wrong);
             case RIP, CROSSCUT, FINAL_TRIM -> saw(work, step, wrong);
+            case MARK, BORE, TAPER -> shape(work, step, wrong);
             default -> wrong.add("a " + step.kind().word() + " is not done to a piece that is whole");
         }
+    }
+
+    private static void shape(Workpiece work, SequenceStep step, List<String> wrong) {
+        Due due = work.due.stream().filter(own -> own.is(step)).findFirst().orElse(null);
+        if (due == null) {
+            wrong.add("no such " + step.kind().word() + " is due on this piece, or it is made already");
+            return;
+        }
+        work.due.remove(due);
+        due.judge(work, work.due, wrong);
     }
 
     private static void joint(Workpiece work, List<String> wrong) {
@@ -116,6 +128,9 @@ final class Benchwork {
         }
         if (!work.isFlat()) {
             wrong.add("is sawn to size before it is planed");
+        }
+        if (across && Due.isFitted(work.milling.rough().part())) {
+            wrong.add("is cut to length, but is to be fitted after assembly");
         }
         if (across && work.milling.isGlued() && !work.panel) {
             wrong.add("is cut to length before it is glued");
@@ -172,7 +187,7 @@ final class Benchwork {
         long thickness = side
                 ? members.get(0).thickness
                 : members.stream().mapToLong(work -> work.thickness).sum();
-        pieces.put(piece, new Workpiece(milling, null, true, members.get(0).length, width, thickness));
+        pieces.put(piece, new Workpiece(milling, null, true, piece.number(), members.get(0).length, width, thickness));
     }
 
     /** What is still wrong when all steps are made. */
@@ -182,7 +197,10 @@ final class Benchwork {
                 wrong.add(piece.part() + " " + piece.number()
                         + (piece.member() == null ? "" : "." + piece.member()) + " is not finished: "
                         + Inspection.mm(work.length) + " x " + Inspection.mm(work.width) + " x "
-                        + Inspection.mm(work.thickness) + (work.isFlat() ? "" : ", not planed to its thickness"));
+                        + Inspection.mm(work.thickness) + (work.isFlat() ? "" : ", not planed to its thickness")
+                        + (work.due.isEmpty()
+                                ? ""
+                                : ", without " + work.due.get(0).text()));
             }
         });
     }

@@ -109,6 +109,8 @@ final class SequenceSimulator {
         String board = step.board();
         if (board != null && batch(board) == null) {
             wrong.add("the plan has no board " + board);
+        } else if (step.shape() != null && cut != null) {
+            wrong.add("a step that saws something marks nothing");
         } else if (cut == null || to == null) {
             bench.make(step, wrong);
         } else if (board == null) {

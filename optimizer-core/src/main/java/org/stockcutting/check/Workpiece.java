@@ -1,5 +1,7 @@
 package org.stockcutting.check;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** A piece that has left its board, or a glued-up part, on its way to its finished size. */
@@ -16,8 +18,17 @@ final class Workpiece {
     boolean planed;
     /** Rests there had been when it was planed over size, or -1. */
     int planedOverAt = -1;
+    /** What is still to be marked, bored and tapered. */
+    final List<Due> due;
 
-    Workpiece(Milling milling, @Nullable String board, boolean panel, long length, long width, long thickness) {
+    Workpiece(
+            Milling milling,
+            @Nullable String board,
+            boolean panel,
+            int number,
+            long length,
+            long width,
+            long thickness) {
         this.milling = milling;
         this.board = board;
         this.panel = panel;
@@ -25,6 +36,14 @@ final class Workpiece {
         this.width = width;
         this.roughWidth = width;
         this.thickness = thickness;
+        this.due = milling.isGlued() && !panel
+                ? List.of()
+                : new ArrayList<>(Due.of(milling.rough().part(), number, milling.length()));
+    }
+
+    /** Length that it has once this plan's work is done: what is fitted after assembly keeps its allowance. */
+    long finalLength() {
+        return Due.isFitted(milling.rough().part()) ? milling.rough().length() : milling.length();
     }
 
     /** True once nothing is left to be planed. */
@@ -48,6 +67,6 @@ final class Workpiece {
     /** True if nothing is left to be done. */
     boolean isDone() {
         boolean glued = !milling.isGlued() || panel;
-        return glued && isFlat() && length == milling.length() && width == widthToReach();
+        return glued && isFlat() && length == finalLength() && width == widthToReach() && due.isEmpty();
     }
 }

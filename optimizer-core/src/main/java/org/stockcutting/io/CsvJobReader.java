@@ -28,6 +28,7 @@ public final class CsvJobReader {
 
     private static final String ON_HAND = "onHand";
     private static final String ZONES = "zones";
+    private static final String MARKS = "marks";
     private static final List<String> SOLD = List.of("price", "price.amount", "per", "price.per", "available");
     private static final List<String> OWNED = List.of("quantity", ZONES);
     private static final Set<String> YES = Set.of("yes", "true", "x", "1");
@@ -83,7 +84,7 @@ public final class CsvJobReader {
     }
 
     private static boolean parts(String text, ObjectNode doc, CsvPlaces places, Faults faults) {
-        CsvTable table = CsvTable.read("parts", text, List.of("/parts/*"), Set.of(), faults);
+        CsvTable table = CsvTable.read("parts", text, List.of("/parts/*"), Set.of(MARKS), faults);
         if (table == null) {
             return false;
         }
@@ -151,6 +152,10 @@ public final class CsvJobReader {
         String zones = row.cells().get(ZONES);
         if (zones != null) {
             entry.set(ZONES, ZoneText.read(zones, table.place(row, ZONES), faults));
+        }
+        String marks = row.cells().get(MARKS);
+        if (marks != null) {
+            entry.set(MARKS, MarkText.read(marks, table.place(row, MARKS), faults));
         }
         entries.add(entry);
     }

@@ -16,6 +16,8 @@ import org.stockcutting.part.Edging;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
+import org.stockcutting.part.Shaping;
+import org.stockcutting.part.Taper;
 import org.stockcutting.plan.BuyingLine;
 import org.stockcutting.plan.Comparison;
 import org.stockcutting.plan.CuttingPlan;
@@ -72,12 +74,36 @@ public final class CsvTables {
                         p -> p.edging().isNone()
                                 ? null
                                 : lengths.exact(p.edging().over()))
+                .plain("taper.start", p -> taper(p, t -> t.start() == null ? null : lengths.exact(t.start())))
+                .plain("taper.foot", p -> taper(p, t -> lengths.exact(t.foot())))
+                .plain("taper.faces", p -> taper(p, t -> t.faces().word()))
+                .plain(
+                        "fit",
+                        p -> p.shaping().fit() == Shaping.Fit.TO_SIZE
+                                ? null
+                                : p.shaping().fit().word())
+                .plain(
+                        "hand",
+                        p -> p.shaping().hand() == Shaping.Hand.NONE
+                                ? null
+                                : p.shaping().hand().word())
+                .text(
+                        "marks",
+                        p -> p.shaping().marks().isEmpty()
+                                ? null
+                                : MarkText.write(p.shaping().marks(), lengths))
                 .write(job.parts());
     }
 
     private static @Nullable String binding(Part part) {
         Binding binding = part.selection().binding();
         return part.group() == null || binding == Binding.SAME_BOARD ? null : binding.word();
+    }
+
+    private static @Nullable Object taper(Part part, Function<Taper, @Nullable Object> value) {
+        return part.shaping().taper() == null
+                ? null
+                : value.apply(part.shaping().taper());
     }
 
     private static @Nullable String band(Part part, Function<Edging, @Nullable Length> side, LengthWriter lengths) {
@@ -171,6 +197,14 @@ public final class CsvTables {
                 .text("alsoPart", s -> s.behind() == null ? null : s.behind().part())
                 .plain("alsoNumber", s -> s.behind() == null ? null : s.behind().number())
                 .plain("alsoMember", s -> s.behind() == null ? null : s.behind().member())
+                .text("purpose", shape(SequenceStep.Shape::purpose))
+                .plain("hand", shape(h -> h.hand() == null ? null : h.hand().word()))
+                .plain("fromEnd", shape(h -> h.fromEnd() == null ? null : lengths.exact(h.fromEnd())))
+                .plain("fromEdge", shape(h -> h.fromEdge() == null ? null : lengths.exact(h.fromEdge())))
+                .plain("bore", shape(h -> h.bore() == null ? null : lengths.exact(h.bore())))
+                .plain("depth", shape(h -> h.depth() == null ? null : lengths.exact(h.depth())))
+                .plain("foot", shape(h -> h.foot() == null ? null : lengths.exact(h.foot())))
+                .plain("faces", shape(h -> h.faces() == null ? null : h.faces().word()))
                 .plain("leftLength", s -> left(s, SequenceStep.Wood::length, lengths))
                 .plain("leftWidth", s -> left(s, SequenceStep.Wood::width, lengths))
                 .plain(
@@ -179,6 +213,10 @@ public final class CsvTables {
                 .text("caution", SequenceStep::caution)
                 .text("reason", SequenceStep::reason)
                 .write(plan.derived().cutSequence());
+    }
+
+    private static <V> Function<SequenceStep, @Nullable V> shape(Function<SequenceStep.Shape, @Nullable V> value) {
+        return step -> step.shape() == null ? null : value.apply(step.shape());
     }
 
     private static @Nullable String left(

@@ -20,7 +20,9 @@ import org.stockcutting.material.Grain;
 import org.stockcutting.material.WoodClass;
 import org.stockcutting.part.Binding;
 import org.stockcutting.part.Making;
+import org.stockcutting.part.Shaping;
 import org.stockcutting.part.ShowFaces;
+import org.stockcutting.part.Taper;
 import org.stockcutting.stock.Form;
 import org.stockcutting.stock.PriceUnit;
 import org.stockcutting.stock.Zone;
@@ -161,10 +163,36 @@ public final class Fields {
                 .later("tolerance", "how much smaller is acceptable")
                 .later("grades", "acceptable grades")
                 .later("ends", "angles of the ends")
-                .later("taper", "tapered part")
-                .later("marks", "marks on the part")
+                .may("taper", OBJECT, "it gets smaller towards its far end")
+                .may("marks", LIST, "what is marked on it, and bored")
                 .later("cutFrom", "the maker's own choice of stock")
-                .later("fit", "cut to fit after assembly")
+                .orWord(
+                        "fit",
+                        Shaping.Fit.TO_SIZE.word(),
+                        Words.of(Shaping.Fit.values(), Shaping.Fit::word),
+                        "after-assembly: no final cut to length, but marked from the work")
+                .orWord(
+                        "hand",
+                        Shaping.Hand.NONE.word(),
+                        Words.of(Shaping.Hand.values(), Shaping.Hand::word),
+                        "left and right ones are marked apart; in pairs odd numbers are left")
+                .in("/parts/*/taper")
+                .may(
+                        "start",
+                        LENGTH,
+                        "where it begins, from the reference end; a quarter of the length or below the lowest mark")
+                .needs("foot", LENGTH, "what is left at the far end")
+                .orWord(
+                        "faces",
+                        Taper.Faces.INSIDE_TWO.word(),
+                        Words.of(Taper.Faces.values(), Taper.Faces::word),
+                        "which faces are tapered")
+                .in("/parts/*/marks/*")
+                .needs("purpose", TEXT, "what it is for")
+                .may("fromEnd", LENGTH, "reading from the reference end; a line along the part where absent")
+                .may("fromEdge", LENGTH, "gauge setting from the face edge; a line across the part where absent")
+                .may("bore", LENGTH, "diameter of a hole; needs both readings")
+                .may("depth", LENGTH, "how deep; a hole goes through where absent")
                 .in("/parts/*/make")
                 .needsWord("as", List.of(GLUE_UP, LAMINATION), "how it is made")
                 .may("staves", OBJECT, "staves of a glue-up")

@@ -45,6 +45,7 @@ final class PartNodes {
             JobWriter.put(edging, "farEdge", part.edging().farEdge(), lengths);
             JobWriter.put(edging, "over", part.edging().over(), lengths);
         }
+        ShapingNodes.put(node, part.shaping(), lengths);
         return node;
     }
 

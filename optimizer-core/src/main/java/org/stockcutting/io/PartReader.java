@@ -14,7 +14,6 @@ import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
 import org.stockcutting.part.Selection;
-import org.stockcutting.part.Shaping;
 import org.stockcutting.part.ShowFaces;
 
 /** Reads the parts list. */
@@ -106,7 +105,7 @@ final class PartReader {
                 group(line),
                 line.text("note"),
                 EdgingReader.read(line),
-                Shaping.NONE,
+                ShapingReader.read(line),
                 new Selection(
                         binding(line),
                         Or.of(line.word("showFaces", ShowFaces.values(), ShowFaces::word), ShowFaces.BOTH)));

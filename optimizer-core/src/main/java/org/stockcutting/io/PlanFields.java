@@ -13,6 +13,8 @@ import static org.stockcutting.io.FieldType.VOLUME;
 
 import java.util.List;
 import org.stockcutting.job.Goal;
+import org.stockcutting.part.Shaping;
+import org.stockcutting.part.Taper;
 import org.stockcutting.pattern.Direction;
 import org.stockcutting.plan.Status;
 import org.stockcutting.plan.StepKind;
@@ -32,7 +34,7 @@ public final class PlanFields {
     static final List<String> DERIVED = List.of("buyingList", "offcuts", "cutSequence", "setUps", "yield", "warnings");
 
     private static final List<String> KINDS = Words.of(StepKind.values(), StepKind::word);
-    private static final List<String> MACHINES = List.of("crosscut", "rip", "planer");
+    private static final List<String> MACHINES = List.of("crosscut", "rip", "planer", "gauge", "drill");
 
     /** Fields of a plan document. */
     public static final FieldTable PLAN = FieldTable.of()
@@ -185,9 +187,22 @@ public final class PlanFields {
                 .may("behind", OBJECT, "second part that the same cut makes whole")
                 .may("caution", TEXT, "usual cautions")
                 .may("reason", TEXT, "why it is done in another order than usual")
+                .may("shape", OBJECT, "what is marked, bored or tapered")
                 .in("/cutSequence/*/setUp")
                 .needsWord("machine", MACHINES, "which machine")
-                .needs("stop", LENGTH, "distance from stop or fence to blade, or thickness that the planer leaves")
+                .needs(
+                        "stop",
+                        LENGTH,
+                        "distance from stop, fence or gauge, thickness that the planer leaves, or size of the bit")
+                .in("/cutSequence/*/shape")
+                .may("purpose", TEXT, "what a mark is for; absent for a taper")
+                .mayWord("hand", Words.of(Shaping.Hand.values(), Shaping.Hand::word), "left or right")
+                .may("fromEnd", LENGTH, "reading from the reference end; where a taper begins")
+                .may("fromEdge", LENGTH, "reading from the face edge")
+                .may("bore", LENGTH, "diameter of the hole")
+                .may("depth", LENGTH, "how deep; a hole goes through where absent")
+                .may("foot", LENGTH, "what a taper leaves at the far end")
+                .mayWord("faces", Words.of(Taper.Faces.values(), Taper.Faces::word), "which faces are tapered")
                 .in("/cutSequence/*/cut")
                 .needsWord("direction", Words.of(Direction.values(), Direction::word), "which way")
                 .needs("on", OBJECT, "wood that lies on the saw, in raw coordinates of its board")

@@ -43,6 +43,9 @@ final class StepNodes {
         }
         PlanWriter.putText(node, "caution", step.caution());
         PlanWriter.putText(node, "reason", step.reason());
+        if (step.shape() != null) {
+            node.set("shape", shape(step.shape()));
+        }
         return node;
     }
 
@@ -55,6 +58,21 @@ final class StepNodes {
             node.set("left", wood(cut.left()));
         }
         JobWriter.put(node, "slack", cut.slack(), lengths);
+        return node;
+    }
+
+    private ObjectNode shape(SequenceStep.Shape shape) {
+        ObjectNode node = JsonOutput.object();
+        PlanWriter.putText(node, "purpose", shape.purpose());
+        PlanWriter.putText(
+                node, "hand", shape.hand() == null ? null : shape.hand().word());
+        JobWriter.put(node, "fromEnd", shape.fromEnd(), lengths);
+        JobWriter.put(node, "fromEdge", shape.fromEdge(), lengths);
+        JobWriter.put(node, "bore", shape.bore(), lengths);
+        JobWriter.put(node, "depth", shape.depth(), lengths);
+        JobWriter.put(node, "foot", shape.foot(), lengths);
+        PlanWriter.putText(
+                node, "faces", shape.faces() == null ? null : shape.faces().word());
         return node;
     }
 

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.length.Length;
+import org.stockcutting.part.Shaping;
+import org.stockcutting.part.Taper;
 import org.stockcutting.pattern.Direction;
 import org.stockcutting.plan.SequenceStep;
 import org.stockcutting.plan.StepKind;
@@ -30,10 +32,25 @@ final class StepReader {
                         piece(node),
                         piece(node.object("behind")),
                         node.text("caution"),
-                        node.text("reason")));
+                        node.text("reason"),
+                        shape(node.object("shape"))));
             }
         }
         return steps;
+    }
+
+    private static SequenceStep.@Nullable Shape shape(@Nullable DocObject node) {
+        return node == null
+                ? null
+                : new SequenceStep.Shape(
+                        node.text("purpose"),
+                        node.word("hand", Shaping.Hand.values(), Shaping.Hand::word),
+                        node.length("fromEnd"),
+                        node.length("fromEdge"),
+                        node.length("bore"),
+                        node.length("depth"),
+                        node.length("foot"),
+                        node.word("faces", Taper.Faces.values(), Taper.Faces::word));
     }
 
     private static SequenceStep.@Nullable SetUp setUp(@Nullable DocObject node) {

@@ -26,6 +26,7 @@ public enum FaultCode {
     NOT_A_FRACTION("not-a-fraction", "the text is neither a whole number nor a fraction of two"),
     NOT_A_WEIGHT("not-a-weight", "the text cannot be read as a weight or a density"),
     NOT_A_ZONE("not-a-zone", "the text cannot be read as a bad zone"),
+    NOT_A_MARK("not-a-mark", "the text cannot be read as a mark on a part"),
     UNKNOWN_CURRENCY("unknown-currency", "no ISO 4217 code with minor units"),
     UNKNOWN_NOMINAL("unknown-nominal", "the trade size is not in the catalog"),
     INCONSISTENT("inconsistent", "a figure does not follow from the figures it is made of"),

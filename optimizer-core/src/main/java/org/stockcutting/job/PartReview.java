@@ -59,6 +59,7 @@ final class PartReview {
             names(at, part);
             sizes(at, part);
             new EdgingReview(findings).review(at, part);
+            new ShapingReview(job, findings).review(at, part);
             making(at, part);
             group(at, i, part);
             pieces = Math.min(Long.MAX_VALUE / 2, pieces + pieces(part));

@@ -1,6 +1,7 @@
 package org.stockcutting.mishap;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -130,16 +131,17 @@ public final class Lines {
 
     private void add(RoughPiece piece, SortedMap<Integer, SortedSet<Integer>> numbers, int spares) {
         Part part = piece.part();
-        SortedMap<Integer, List<Integer>> whole = new TreeMap<>();
+        SortedMap<Batch, List<Integer>> whole = new TreeMap<>();
         SortedMap<Integer, SortedSet<Integer>> incomplete = new TreeMap<>();
         numbers.forEach((number, members) -> {
             if (piece.kind() == RoughPiece.Kind.WHOLE || members.size() == piece.perPart()) {
-                whole.computeIfAbsent(set(part, number), s -> new ArrayList<>()).add(number);
+                whole.computeIfAbsent(batch(part, number), s -> new ArrayList<>())
+                        .add(number);
             } else {
                 incomplete.put(number, members);
             }
         });
-        whole.forEach((set, own) -> wholeLine(piece, set, own, set.equals(whole.firstKey()) ? spares : 0));
+        whole.forEach((own, all) -> wholeLine(piece, own, all, own.equals(whole.firstKey()) ? spares : 0));
         singles(piece, incomplete);
     }
 
@@ -170,16 +172,49 @@ public final class Lines {
         return complete.contains(new Want(mate, mateNumber, 0));
     }
 
+    /** Copies that are alike: of one set where there are groups, of one hand where there are pairs. */
+    private record Batch(int set, Shaping.Hand hand) implements Comparable<Batch> {
+        private static final Comparator<Batch> ORDER =
+                Comparator.comparingInt(Batch::set).thenComparing(Batch::hand);
+
+        @Override
+        public int compareTo(Batch other) {
+            return ORDER.compare(this, other);
+        }
+
+        String named(String part) {
+            boolean pairs = hand == Shaping.Hand.LEFT || hand == Shaping.Hand.RIGHT;
+            String alike = set == LONELY ? part + " without mate" : inSet(part, set);
+            return alike + (pairs ? " " + hand.word() : "");
+        }
+    }
+
+    /**
+     * Numbers change, so of what comes in pairs left and right ones become lines of their own; not where two parts are mates of each
+     * other already.
+     */
+    private Batch batch(Part part, int number) {
+        Rule.Pairs pairs = pairs(part);
+        Shaping.Hand hand = part.shaping().hand();
+        boolean split =
+                hand == Shaping.Hand.PAIRS && (pairs == null || pairs.parts().size() == 1);
+        Shaping.Hand own = split ? hand.of(number) : Shaping.Hand.NONE;
+        return new Batch(set(part, number), own == null ? Shaping.Hand.NONE : own);
+    }
+
     private static String inSet(String name, int set) {
         return set == 0 ? name : name + " set " + set;
     }
 
-    private void wholeLine(RoughPiece piece, int set, List<Integer> numbers, int spares) {
+    private void wholeLine(RoughPiece piece, Batch batch, List<Integer> numbers, int spares) {
         Part part = piece.part();
-        String name = set == LONELY ? part.id() + " without mate" : inSet(part.id(), set);
-        String id = set == 0 ? part.id() : free(name);
-        String group = part.group() == null || set == LONELY ? null : inSet(part.group(), set);
-        parts.add(part.line(id, numbers.size(), spares, group));
+        boolean lonely = batch.set() == LONELY;
+        String wanted = batch.named(part.id());
+        String id = wanted.equals(part.id()) ? wanted : free(wanted);
+        String group = part.group() == null || lonely ? null : inSet(part.group(), batch.set());
+        Part line = part.line(id, numbers.size(), spares, group);
+        boolean oneHand = batch.hand() != Shaping.Hand.NONE;
+        parts.add(oneHand ? line.withShaping(part.shaping().withHand(batch.hand())) : line);
         lines.add(new Replan.Line(id, part.id(), numbers, List.of()));
         for (int i = 0; i < numbers.size(); i++) {
             if (piece.kind() == RoughPiece.Kind.WHOLE) {

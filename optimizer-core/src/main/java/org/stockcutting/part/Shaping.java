@@ -1,8 +1,110 @@
 package org.stockcutting.part;
 
-/** What is done to a part after it has its size: nothing, so far. */
-public record Shaping() {
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.stockcutting.length.Length;
+
+/**
+ * What is done to a part after it has its size.
+ *
+ * @param taper how it is tapered, or null
+ * @param marks what is marked on it, in the order of the parts list
+ * @param fit whether it gets its finished length from the parts list or from the work it goes into
+ * @param hand whether it has a mirror image
+ */
+public record Shaping(@Nullable Taper taper, List<Mark> marks, Fit fit, Hand hand) {
 
     /** Nothing is done to it. */
-    public static final Shaping NONE = new Shaping();
+    public static final Shaping NONE = new Shaping(null, List.of(), Fit.TO_SIZE, Hand.NONE);
+
+    public Shaping {
+        marks = List.copyOf(marks);
+    }
+
+    /** When a part gets its finished length. */
+    public enum Fit {
+        /** From the parts list. */
+        TO_SIZE("to-size"),
+        /** Marked from the work once that stands: no final cut to length is planned. */
+        AFTER_ASSEMBLY("after-assembly");
+
+        private final String word;
+
+        Fit(String word) {
+            this.word = word;
+        }
+
+        /** The word used in documents. */
+        public String word() {
+            return word;
+        }
+    }
+
+    /** Which of two mirror images a part is. */
+    public enum Hand {
+        /** All copies are alike. */
+        NONE("none"),
+        /** All copies are left ones. */
+        LEFT("left"),
+        /** All copies are right ones. */
+        RIGHT("right"),
+        /** Odd numbers are left ones, even numbers right ones. */
+        PAIRS("pairs");
+
+        private final String word;
+
+        Hand(String word) {
+            this.word = word;
+        }
+
+        /** The word used in documents. */
+        public String word() {
+            return word;
+        }
+
+        /** Left or right for a copy; null where all are alike. */
+        public @Nullable Hand of(int number) {
+            return switch (this) {
+                case NONE -> null;
+                case LEFT, RIGHT -> this;
+                case PAIRS -> number % 2 == 1 ? LEFT : RIGHT;
+            };
+        }
+    }
+
+    /** True if the part is done once it has its size. */
+    public boolean isNone() {
+        return equals(NONE);
+    }
+
+    /** The mark farthest from the reference end, to the far side of its bore; zero where none is measured from there. */
+    public Length lowestMark() {
+        Length lowest = Length.ZERO;
+        for (Mark mark : marks) {
+            Length end = mark.fromEnd();
+            if (end != null) {
+                Length bore = mark.bore();
+                Length radius = bore == null ? Length.ZERO : Length.ofNanometres((bore.nanometres() + 1) / 2);
+                lowest = lowest.max(end.plus(radius));
+            }
+        }
+        return lowest;
+    }
+
+    /**
+     * Where the taper begins, from the reference end: as it says, else a quarter of the length or just below the lowest mark, whichever
+     * is farther down; null where nothing is tapered. Common practice, no source.
+     */
+    public @Nullable Length taperStart(Length length) {
+        if (taper == null) {
+            return null;
+        }
+        Length said = taper.start();
+        return said == null ? Length.ofNanometres(length.nanometres() / 4).max(lowestMark()) : said;
+    }
+
+    /** The same, of another hand. */
+    public Shaping withHand(Hand other) {
+        return new Shaping(taper, marks, fit, other);
+    }
 }

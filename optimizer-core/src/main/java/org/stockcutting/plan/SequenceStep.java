@@ -2,6 +2,8 @@ package org.stockcutting.plan;
 
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.length.Length;
+import org.stockcutting.part.Shaping;
+import org.stockcutting.part.Taper;
 import org.stockcutting.pattern.Direction;
 
 /**
@@ -16,6 +18,7 @@ import org.stockcutting.pattern.Direction;
  * @param behind the second piece that the same cut makes whole, or null
  * @param caution usual cautions for this step, or null
  * @param reason why a shorter piece comes before a longer one of the same stick, or the stick is cut from its far end; else null
+ * @param shape what is marked, bored or tapered, or null
  */
 public record SequenceStep(
         int step,
@@ -26,13 +29,34 @@ public record SequenceStep(
         @Nullable Piece piece,
         @Nullable Piece behind,
         @Nullable String caution,
-        @Nullable String reason) {
+        @Nullable String reason,
+        @Nullable Shape shape) {
+
+    /** A step that marks, bores and tapers nothing. */
+    public SequenceStep(
+            int step,
+            StepKind kind,
+            @Nullable SetUp setUp,
+            @Nullable String board,
+            @Nullable SawCut cut,
+            @Nullable Piece piece,
+            @Nullable Piece behind,
+            @Nullable String caution,
+            @Nullable String reason) {
+        this(step, kind, setUp, board, cut, piece, behind, caution, reason, null);
+    }
+
+    /** The same step at another place of the sequence. */
+    public SequenceStep numbered(int number) {
+        return new SequenceStep(number, kind, setUp, board, cut, piece, behind, caution, reason, shape);
+    }
 
     /**
      * One position of one stop, fence or gauge on one machine, until it is moved.
      *
-     * @param machine {@code crosscut}, {@code rip} or {@code planer}
-     * @param stop distance from stop or fence to blade, or the thickness that the planer leaves
+     * @param machine {@code crosscut}, {@code rip}, {@code planer}, {@code gauge} or {@code drill}
+     * @param stop distance from stop or fence to blade, the thickness that the planer leaves, the distance from the gauge's fence to its
+     *     pin, or the diameter of the bit
      */
     public record SetUp(String machine, Length stop) {}
 
@@ -74,4 +98,30 @@ public record SequenceStep(
      * @param member which stave or ply, counted from 1; null for a whole part or a glued-up one
      */
     public record Piece(String part, int number, @Nullable Integer member) {}
+
+    /**
+     * What is done to a piece that has its size.
+     *
+     * @param purpose what a mark is for; {@link #FROM_THE_WORK} where its place is taken off the work; null for a taper
+     * @param hand left or right, or null where all copies are alike
+     * @param fromEnd reading from the reference end; where a taper begins
+     * @param fromEdge reading from the face edge
+     * @param bore diameter of a hole
+     * @param depth of a hole or of what is marked; null is unsaid, and right through for a hole
+     * @param foot what a taper leaves at the far end
+     * @param faces which faces are tapered
+     */
+    public record Shape(
+            @Nullable String purpose,
+            Shaping.@Nullable Hand hand,
+            @Nullable Length fromEnd,
+            @Nullable Length fromEdge,
+            @Nullable Length bore,
+            @Nullable Length depth,
+            @Nullable Length foot,
+            Taper.@Nullable Faces faces) {
+
+        /** Purpose of a mark whose place only the work can give. */
+        public static final String FROM_THE_WORK = "from the work";
+    }
 }

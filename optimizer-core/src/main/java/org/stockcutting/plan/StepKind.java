@@ -19,7 +19,13 @@ public enum StepKind {
     /** Staves or plies become one part. */
     GLUE("glue"),
     /** A glued-up part is sawn to its finished size. */
-    FINAL_TRIM("final-trim");
+    FINAL_TRIM("final-trim"),
+    /** A line across or along a piece, from its reference end, its face edge or the work it goes into. */
+    MARK("mark"),
+    /** A hole is bored where it is marked. */
+    BORE("bore"),
+    /** Sawn or planed smaller towards the foot. */
+    TAPER("taper");
 
     private final String word;
 

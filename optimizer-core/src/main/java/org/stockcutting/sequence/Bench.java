@@ -28,10 +28,12 @@ final class Bench {
         MOST_STEPS
     }
 
-    /** Jointing and gluing need no position, but are done in one go: they stand in line like positions of no length. */
+    /** Work that needs no position, but is done in one go: it stands in line like a position of no length. */
     private static final SetUp JOINTER = new SetUp("jointer", Length.ZERO);
 
     private static final SetUp CLAMPS = new SetUp("clamps", Length.ZERO);
+    private static final SetUp STORY_STICK = new SetUp("story stick", Length.ZERO);
+    private static final SetUp TAPERING = new SetUp("tapering", Length.ZERO);
 
     private static final Comparator<SetUp> LONGEST_FIRST =
             Comparator.comparing(SetUp::stop).reversed().thenComparing(SetUp::machine);
@@ -51,7 +53,7 @@ final class Bench {
     private final List<Task> tasks;
     private final int[] waitsFor;
     private final List<SequenceStep> steps = new ArrayList<>();
-    private boolean breakingDown;
+    private Task.Phase phase = Task.Phase.SHEETS;
     private int setUps;
 
     /** A bench for these steps; each stands at the index of its order. */
@@ -71,14 +73,14 @@ final class Bench {
 
     /** Makes all steps: sheets are broken down first. */
     void work() {
-        work(true);
-        work(false);
+        for (Task.Phase each : Task.Phase.values()) {
+            work(each);
+        }
     }
 
-    private void work(boolean sheets) {
-        breakingDown = sheets;
-        List<Task> due =
-                tasks.stream().filter(task -> task.breaksDown() == sheets).toList();
+    private void work(Task.Phase now) {
+        phase = now;
+        List<Task> due = tasks.stream().filter(task -> task.phase() == now).toList();
         for (Task task : due) {
             SetUp position = position(task);
             if (position != null) {
@@ -89,7 +91,7 @@ final class Bench {
         toDrawnLines();
         SetUp next = choose();
         while (next != null) {
-            if (next != JOINTER && next != CLAMPS && !next.equals(standing.put(next.machine(), next))) {
+            if (next.stop().isPositive() && !next.equals(standing.put(next.machine(), next))) {
                 setUps++;
             }
             workAt(next);
@@ -126,7 +128,7 @@ final class Bench {
         steps.add(task.numbered(steps.size() + 1));
         for (Task later : task.next()) {
             waitsFor[later.order()]--;
-            if (waitsFor[later.order()] == 0 && later.breaksDown() == breakingDown) {
+            if (waitsFor[later.order()] == 0 && later.phase() == phase) {
                 makeReady(later);
             }
         }
@@ -147,6 +149,8 @@ final class Bench {
         return switch (task.kind()) {
             case JOINT -> JOINTER;
             case GLUE -> CLAMPS;
+            case TAPER -> TAPERING;
+            case MARK -> task.setUp() == null ? STORY_STICK : task.setUp();
             default -> task.setUp();
         };
     }

@@ -121,7 +121,7 @@ final class BoardReader {
         int last = node.slots().size();
         for (boolean far : order) {
             Stick stick = new Stick(node, block, first, last, far);
-            before = workshop.add(draft(stick), sheet, before);
+            before = workshop.add(draft(stick), sheet ? Task.Phase.SHEETS : Task.Phase.SIZES, before);
             row.add(before);
             read(stick.takenNode(), stick.freed(), before);
             first = stick.leftFirst();
@@ -171,7 +171,8 @@ final class BoardReader {
                 own == null ? null : other,
                 workshop.cautions()
                         .ofCut(cut, stick.onSaw(), stick.freed(), layout.thickness(), atStop, rawEdge, sheet),
-                reason(stick, kind));
+                reason(stick, kind),
+                null);
     }
 
     private static boolean isRaw(Length edge, Length width) {

@@ -25,6 +25,7 @@ final class PieceWork {
     private static final String PLANER = "planer";
 
     private final Workshop workshop;
+    private final ShapeWork shapes;
     private final Map<String, Map<Integer, Panel>> panels = new TreeMap<>();
     private @Nullable Task rest;
 
@@ -42,6 +43,7 @@ final class PieceWork {
 
     PieceWork(Workshop workshop) {
         this.workshop = workshop;
+        this.shapes = new ShapeWork(workshop);
     }
 
     /** Takes on a piece that is whole once a step is made, or at once. */
@@ -59,7 +61,7 @@ final class PieceWork {
                             board,
                             piece,
                             workshop.cautions().ofJoint(placed.length(), placed.width(), thickness)),
-                    false,
+                    Task.Phase.SIZES,
                     last);
         }
         last = planed(route, placed.length(), piece, board, last);
@@ -79,8 +81,10 @@ final class PieceWork {
         }
         if (route.isGlued()) {
             collect(route, piece, placed.length(), width, last);
-        } else if (route.hasLengthAllowance()) {
-            sawn(
+            return;
+        }
+        if (route.hasFinalCut()) {
+            last = sawn(
                     StepKind.CROSSCUT,
                     Direction.CROSSCUT,
                     board,
@@ -89,6 +93,7 @@ final class PieceWork {
                     route.part().coreLength(),
                     last);
         }
+        shapes.shape(route.part(), piece, board, last);
     }
 
     /** Finished thickness; that of the board where it is taken as it comes. */
@@ -106,19 +111,23 @@ final class PieceWork {
         Task last = before;
         if (over != null) {
             last = workshop.add(
-                    Workshop.Draft.work(StepKind.PLANE, new SetUp(PLANER, over), board, piece, caution), false, last);
+                    Workshop.Draft.work(StepKind.PLANE, new SetUp(PLANER, over), board, piece, caution),
+                    Task.Phase.SIZES,
+                    last);
             Task resting = rest();
             last.before(resting);
             last = resting;
         }
         return workshop.add(
-                Workshop.Draft.work(StepKind.PLANE, new SetUp(PLANER, to), board, piece, caution), false, last);
+                Workshop.Draft.work(StepKind.PLANE, new SetUp(PLANER, to), board, piece, caution),
+                Task.Phase.SIZES,
+                last);
     }
 
     private Task rest() {
         Task resting = rest;
         if (resting == null) {
-            resting = workshop.add(Workshop.Draft.work(StepKind.REST, null, null, null, null), false, null);
+            resting = workshop.add(Workshop.Draft.work(StepKind.REST, null, null, null, null), Task.Phase.SIZES, null);
             rest = resting;
         }
         return resting;
@@ -140,7 +149,7 @@ final class PieceWork {
     }
 
     private void glue(Piece piece, Panel panel) {
-        Task last = workshop.add(Workshop.Draft.work(StepKind.GLUE, null, null, piece, null), false, null);
+        Task last = workshop.add(Workshop.Draft.work(StepKind.GLUE, null, null, piece, null), Task.Phase.SIZES, null);
         for (Task member : panel.members) {
             member.before(last);
         }
@@ -154,7 +163,7 @@ final class PieceWork {
                             null,
                             piece,
                             workshop.cautions().ofPlane(panel.length)),
-                    false,
+                    Task.Phase.SIZES,
                     last);
         }
         Length width = panel.width;
@@ -163,9 +172,9 @@ final class PieceWork {
             last = sawn(StepKind.FINAL_TRIM, Direction.RIP, null, piece, size, finished.width(), last);
             width = finished.width();
         }
-        if (route.hasLengthAllowance()) {
+        if (route.hasFinalCut()) {
             Size size = new Size(panel.length, width, measured(route, Length.ZERO));
-            sawn(
+            last = sawn(
                     StepKind.FINAL_TRIM,
                     Direction.CROSSCUT,
                     null,
@@ -174,6 +183,7 @@ final class PieceWork {
                     route.part().coreLength(),
                     last);
         }
+        shapes.shape(route.part(), piece, null, last);
     }
 
     /** A workpiece as it lies on the saw. */
@@ -205,8 +215,8 @@ final class PieceWork {
                 left.wood(),
                 off.minus(workshop.kerf(cut)).max(Length.ZERO));
         return workshop.add(
-                new Workshop.Draft(kind, new SetUp(cut.word(), to), board, saw, piece, null, caution, null),
-                false,
+                new Workshop.Draft(kind, new SetUp(cut.word(), to), board, saw, piece, null, caution, null, null),
+                Task.Phase.SIZES,
                 before);
     }
 }

@@ -9,6 +9,7 @@ import org.stockcutting.length.Length;
 import org.stockcutting.length.LengthUnit;
 import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
+import org.stockcutting.part.Shaping;
 
 /**
  * What is left to be done to a rough piece of a part once it has left its board. Null says that there is nothing to do in that respect.
@@ -84,6 +85,11 @@ record Route(
     /** True if the rough piece is longer than what is made of it. */
     boolean hasLengthAllowance() {
         return rough.length().isMoreThan(part().coreLength());
+    }
+
+    /** True if the part is sawn to its finished length from the parts list. */
+    boolean hasFinalCut() {
+        return hasLengthAllowance() && part().shaping().fit() == Shaping.Fit.TO_SIZE;
     }
 
     /** True if the rough piece is wider than what is made of it. */

@@ -21,22 +21,38 @@ final class Task {
     private final boolean spare;
     private final Mates mates;
     private final List<Task> next = new ArrayList<>();
-    private final boolean breaksDown;
+    private final Phase phase;
     private int waitsFor;
     private int run = 1;
 
+    /** What is done before what, whatever position it is done at. */
+    enum Phase {
+        /** Sheets are sawn to pieces. */
+        SHEETS,
+        /** Boards are sawn to pieces, and everything gets its size. */
+        SIZES,
+        /** Marked, bored, tapered: each gauge setting once over all parts. */
+        SHAPES,
+        /** Marked from the work. */
+        FITTING
+    }
+
     /**
-     * What keeps steps together: the group, then the part, then its number and stave or ply.
+     * What keeps steps together: the group, then the part, then what is marked on it and on which hand, then its number and stave or ply.
      *
      * @param group name of the group, or empty
      * @param part id, or empty for cuts that free no whole piece: those come first
+     * @param work which mark of the part, from 1; 0 for everything else
+     * @param hand 1 for right ones, else 0
      */
-    record Mates(String group, String part, int number, int member) implements Comparable<Mates> {
-        static final Mates NONE = new Mates("", "", 0, 0);
+    record Mates(String group, String part, int work, int hand, int number, int member) implements Comparable<Mates> {
+        static final Mates NONE = new Mates("", "", 0, 0, 0, 0);
 
         private static final Comparator<Mates> ORDER = Comparator.comparing((Mates m) -> !m.part.isEmpty())
                 .thenComparing(Mates::group)
                 .thenComparing(Mates::part)
+                .thenComparingInt(Mates::work)
+                .thenComparingInt(Mates::hand)
                 .thenComparingInt(Mates::number)
                 .thenComparingInt(Mates::member);
 
@@ -49,14 +65,14 @@ final class Task {
     /**
      * @param order its index among all steps: in the order of boards and, on a board, of cutting
      * @param step the step, not numbered yet
-     * @param breaksDown true for the cuts of sheets, which come before everything else
+     * @param phase when it is done
      * @param spare true if it makes a spare
      * @param mates what it is kept together with
      */
-    Task(int order, SequenceStep step, boolean breaksDown, boolean spare, Mates mates) {
+    Task(int order, SequenceStep step, Phase phase, boolean spare, Mates mates) {
         this.order = order;
         this.step = step;
-        this.breaksDown = breaksDown;
+        this.phase = phase;
         this.spare = spare;
         this.mates = mates;
     }
@@ -65,12 +81,17 @@ final class Task {
         return order;
     }
 
-    boolean breaksDown() {
-        return breaksDown;
+    Phase phase() {
+        return phase;
     }
 
     @Nullable SetUp setUp() {
         return step.setUp();
+    }
+
+    /** What is marked, bored or tapered, or null. */
+    SequenceStep.@Nullable Shape shape() {
+        return step.shape();
     }
 
     StepKind kind() {
@@ -102,15 +123,6 @@ final class Task {
     }
 
     SequenceStep numbered(int number) {
-        return new SequenceStep(
-                number,
-                step.kind(),
-                step.setUp(),
-                step.board(),
-                step.cut(),
-                step.piece(),
-                step.behind(),
-                step.caution(),
-                step.reason());
+        return step.numbered(number);
     }
 }

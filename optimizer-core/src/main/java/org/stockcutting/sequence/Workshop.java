@@ -9,11 +9,13 @@ import org.jspecify.annotations.Nullable;
 import org.stockcutting.blank.BlankPlanner;
 import org.stockcutting.job.Job;
 import org.stockcutting.length.Length;
+import org.stockcutting.part.Shaping;
 import org.stockcutting.pattern.Direction;
 import org.stockcutting.plan.SequenceStep;
 import org.stockcutting.plan.SequenceStep.Piece;
 import org.stockcutting.plan.SequenceStep.SawCut;
 import org.stockcutting.plan.SequenceStep.SetUp;
+import org.stockcutting.plan.SequenceStep.Shape;
 import org.stockcutting.plan.StepKind;
 import org.stockcutting.stock.StockItem;
 
@@ -56,11 +58,16 @@ final class Workshop {
     }
 
     /** Puts down a step that waits for another one, if that is given. */
-    Task add(Draft draft, boolean breaksDown, @Nullable Task after) {
+    Task add(Draft draft, Task.Phase phase, @Nullable Task after) {
+        return add(draft, phase, 0, after);
+    }
+
+    /** Puts down a step that does something to mark number {@code work} of a part, from 1. */
+    Task add(Draft draft, Task.Phase phase, int work, @Nullable Task after) {
         Piece piece = draft.piece();
         Route route = piece == null ? null : routes.get(piece.part());
         boolean spare = piece != null && route != null && piece.number() > job.demand(route.part());
-        Task task = new Task(tasks.size(), draft.step(), breaksDown, spare, mates(piece, route));
+        Task task = new Task(tasks.size(), draft.step(), phase, spare, mates(piece, route, work));
         tasks.add(task);
         if (after != null) {
             after.before(task);
@@ -68,13 +75,21 @@ final class Workshop {
         return task;
     }
 
-    private static Task.Mates mates(@Nullable Piece piece, @Nullable Route route) {
+    private static Task.Mates mates(@Nullable Piece piece, @Nullable Route route, int work) {
         if (piece == null) {
             return Task.Mates.NONE;
         }
         String group = route == null ? null : route.part().group();
         Integer member = piece.member();
-        return new Task.Mates(group == null ? "" : group, piece.part(), piece.number(), member == null ? 0 : member);
+        boolean right =
+                work > 0 && route != null && route.part().shaping().hand().of(piece.number()) == Shaping.Hand.RIGHT;
+        return new Task.Mates(
+                group == null ? "" : group,
+                piece.part(),
+                work,
+                right ? 1 : 0,
+                piece.number(),
+                member == null ? 0 : member);
     }
 
     /** A step without its number. */
@@ -86,10 +101,16 @@ final class Workshop {
             @Nullable Piece piece,
             @Nullable Piece behind,
             @Nullable String caution,
-            @Nullable String reason) {
+            @Nullable String reason,
+            @Nullable Shape shape) {
 
         SequenceStep step() {
-            return new SequenceStep(0, kind, setUp, board, cut, piece, behind, caution, reason);
+            return new SequenceStep(0, kind, setUp, board, cut, piece, behind, caution, reason, shape);
+        }
+
+        /** Something marked, bored or tapered. */
+        static Draft shaping(StepKind kind, @Nullable SetUp setUp, @Nullable String board, Piece piece, Shape shape) {
+            return new Draft(kind, setUp, board, null, piece, null, null, null, shape);
         }
 
         /** Something done to a piece at a machine or by hand, without a saw. */
@@ -99,7 +120,7 @@ final class Workshop {
                 @Nullable String board,
                 @Nullable Piece piece,
                 @Nullable String caution) {
-            return new Draft(kind, setUp, board, null, piece, null, caution, null);
+            return new Draft(kind, setUp, board, null, piece, null, caution, null, null);
         }
     }
 

@@ -104,16 +104,7 @@ final class SequenceMutants {
         Map<String, Length> stands = new HashMap<>();
         int moves = 0;
         for (SequenceStep t : steps) {
-            numbered.add(new SequenceStep(
-                    numbered.size() + 1,
-                    t.kind(),
-                    t.setUp(),
-                    t.board(),
-                    t.cut(),
-                    t.piece(),
-                    t.behind(),
-                    t.caution(),
-                    t.reason()));
+            numbered.add(t.numbered(numbered.size() + 1));
             if (t.setUp() != null
                     && !t.setUp()
                             .stop()

@@ -39,10 +39,13 @@ import org.stockcutting.material.WoodClass;
 import org.stockcutting.part.Binding;
 import org.stockcutting.part.Edging;
 import org.stockcutting.part.Making;
+import org.stockcutting.part.Mark;
 import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
 import org.stockcutting.part.Selection;
+import org.stockcutting.part.Shaping;
 import org.stockcutting.part.ShowFaces;
+import org.stockcutting.part.Taper;
 import org.stockcutting.stock.Condition;
 import org.stockcutting.stock.Form;
 import org.stockcutting.stock.Money;
@@ -108,20 +111,27 @@ class JobReaderTest {
                                         1,
                                         new Making.Milled("rough"),
                                         "legs",
-                                        "taper later")
+                                        "four feet")
+                                .withShaping(new Shaping(
+                                        new Taper(in("6"), in("1.125"), Taper.Faces.ONE),
+                                        List.of(new Mark("rail", in("3"), in("0.75"), in("0.375"), in("1"))),
+                                        Shaping.Fit.TO_SIZE,
+                                        Shaping.Hand.NONE))
                                 .withSelection(new Selection(Binding.PAIRS, ShowFaces.ONE)),
                         new Part(
-                                "seat",
-                                1,
-                                in("44"),
-                                new Section.Measured(in("13"), in("1")),
-                                "ash",
-                                null,
-                                WoodClass.CLEAR,
-                                0,
-                                new Making.GlueUp(in("2.5"), in("4.75"), 4, Making.StaveSource.ONE_BOARD),
-                                null,
-                                null),
+                                        "seat",
+                                        1,
+                                        in("44"),
+                                        new Section.Measured(in("13"), in("1")),
+                                        "ash",
+                                        null,
+                                        WoodClass.CLEAR,
+                                        0,
+                                        new Making.GlueUp(in("2.5"), in("4.75"), 4, Making.StaveSource.ONE_BOARD),
+                                        null,
+                                        null)
+                                .withShaping(
+                                        new Shaping(null, List.of(), Shaping.Fit.AFTER_ASSEMBLY, Shaping.Hand.LEFT)),
                         new Part(
                                         "bow",
                                         1,

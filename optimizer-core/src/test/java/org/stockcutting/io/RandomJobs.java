@@ -6,6 +6,7 @@ import java.util.Currency;
 import java.util.List;
 import java.util.Random;
 import java.util.TreeMap;
+import org.stockcutting.generate.RandomShapings;
 import org.stockcutting.job.AllowanceProfile;
 import org.stockcutting.job.Delivery;
 import org.stockcutting.job.Effort;
@@ -74,7 +75,7 @@ final class RandomJobs {
         }
         TreeMap<String, AllowanceProfile> allowances = new TreeMap<>(Job.builtInAllowances());
         allowances.put("my own", new AllowanceProfile(size(2), size(1), size(1), size(1), size(1), size(1)));
-        return new Job(
+        Job job = new Job(
                 name(0),
                 new Writing(unit, random.nextBoolean() ? '.' : ',', random.nextBoolean() ? null : size(1), currency),
                 1 + random.nextInt(3),
@@ -92,6 +93,7 @@ final class RandomJobs {
                 terms(currency),
                 List.of(),
                 WoodRules.defaults());
+        return random.nextBoolean() ? job : new RandomShapings(random.nextLong()).shaped(job);
     }
 
     private TradeTerms terms(Currency currency) {

@@ -26,12 +26,14 @@ final class SequenceText {
     private static final int NAME = 30;
 
     private final PrintedLengths lengths;
+    private final ShapeText shapes;
     private final Map<String, String> memberWords = new HashMap<>();
     private final Map<String, SetUp> standing = new HashMap<>();
     private final Map<String, String> notes = new LinkedHashMap<>();
 
     SequenceText(Job job, PrintedLengths lengths) {
         this.lengths = lengths;
+        this.shapes = new ShapeText(lengths);
         for (Part part : job.parts()) {
             memberWords.put(part.id(), part.making() instanceof Making.Lamination ? "ply" : "stave");
         }
@@ -66,7 +68,8 @@ final class SequenceText {
     private static boolean isSameGroup(SequenceStep a, SequenceStep b) {
         return Objects.equals(a.setUp(), b.setUp())
                 && (a.setUp() != null || a.kind() == b.kind())
-                && (a.cut() == null) == (b.cut() == null);
+                && (a.cut() == null) == (b.cut() == null)
+                && ShapeText.isFromTheWork(a) == ShapeText.isFromTheWork(b);
     }
 
     private void group(List<SequenceStep> steps, TextPage page) {
@@ -80,6 +83,9 @@ final class SequenceText {
 
     private String heading(SequenceStep step) {
         SetUp setUp = step.setUp();
+        if (ShapeText.isShaping(step)) {
+            return shapes.heading(step) + ":";
+        }
         if (setUp == null) {
             return switch (step.kind()) {
                 case TRIM -> "Square the ends and edges, along a drawn line:";
@@ -170,6 +176,7 @@ final class SequenceText {
                 && other != null
                 && one.part().equals(other.part())
                 && (one.member() == null ? other.member() == null : one.number() == other.number())
+                && Objects.equals(a.shape(), b.shape())
                 && Objects.equals(a.caution(), b.caution())
                 && Objects.equals(a.reason(), b.reason());
     }
@@ -185,7 +192,15 @@ final class SequenceText {
             what = Clip.to(piece.part(), NAME) + " #" + piece.number() + " " + memberWord(piece.part()) + " "
                     + PieceNames.joined(numbers(steps, true));
         }
-        return List.of(first == last ? "" + first : first + "-" + last, what, "", "", "", "", marks);
+        SequenceStep.Shape shape = steps.get(0).shape();
+        return List.of(
+                first == last ? "" + first : first + "-" + last,
+                what,
+                shapes.reading(steps.get(0)),
+                shape == null ? "" : shapes.what(shape),
+                "",
+                "",
+                marks);
     }
 
     private static List<Integer> numbers(List<SequenceStep> steps, boolean members) {

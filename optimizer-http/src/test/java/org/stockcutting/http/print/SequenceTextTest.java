@@ -59,6 +59,35 @@ class SequenceTextTest {
         assertThat(text).contains("slat #1-4").contains("top #1");
     }
 
+    @Test
+    void shapedPartsAreMarkedBoredTaperedAndFittedUnderTheirHeadings() {
+        String stand = MILLED.replace(
+                        "\"allowance\": \"milled\"}",
+                        "\"taper\": {\"foot\": \"2\", \"faces\": \"one\"}, \"hand\": \"pairs\","
+                                + " \"marks\": [{\"purpose\": \"peg\", \"fromEnd\": \"4\", \"fromEdge\": \"1-1/2\","
+                                + " \"bore\": \"3/8\"}], \"allowance\": \"milled\"}")
+                .replace("\"thickness\": \"3/4\",\n", "\"thickness\": \"3/4\", \"fit\": \"after-assembly\",\n");
+        Job job = new JobReader().read(stand).orThrow();
+        String text = text(job, new Optimizer().plan(job));
+        List<String> order = List.of(
+                "Put these lengths on a story stick and mark them from the reference end:",
+                "slat #1, 3  4  peg, left",
+                "slat #2, 4  4  peg, right",
+                "Set the marking gauge to 1-1/2, its fence against the face edge:",
+                "Put the 3/8 bit into the drill and bore:",
+                "peg, left, 1-1/2 from the edge, through",
+                "Taper, now that everything is marked and bored:",
+                "slat #1, 3  5  left, to a foot of 2, one face",
+                "Mark the length from the work once it stands, and cut to the mark:",
+                "top #1");
+        int at = 0;
+        for (String line : order) {
+            int found = text.indexOf(line, at);
+            assertThat(found).as("%s after %d in%n%s", line, at, text).isNotNegative();
+            at = found;
+        }
+    }
+
     private static String text(Job job, CuttingPlan plan) {
         TextPage page = new TextPage();
         new SequenceText(job, new PrintedLengths(job.writing()))

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.draw.PrintedLengths;
+import org.stockcutting.http.print.ShapeText;
 import org.stockcutting.job.Job;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.SequenceStep;
@@ -23,10 +24,12 @@ final class SequencePages {
 
     private final PrintedLengths lengths;
     private final ChalkMarks marks;
+    private final ShapeText shapes;
     private final List<String> notes = new ArrayList<>();
 
     SequencePages(Job job) {
         lengths = new PrintedLengths(job.writing());
+        shapes = new ShapeText(lengths);
         marks = new ChalkMarks(job);
     }
 
@@ -50,13 +53,18 @@ final class SequencePages {
                 .column("note");
         SequenceStep.@Nullable SetUp set = null;
         StepKind kind = StepKind.TRIM;
+        boolean fromTheWork = false;
         boolean first = true;
         for (SequenceStep step : steps) {
-            if (first || !Objects.equals(set, step.setUp()) || (set == null && kind != step.kind())) {
+            if (first
+                    || !Objects.equals(set, step.setUp())
+                    || (set == null && kind != step.kind())
+                    || ShapeText.isFromTheWork(step) != fromTheWork) {
                 table.heading(heading(step));
             }
             set = step.setUp();
             kind = step.kind();
+            fromTheWork = ShapeText.isFromTheWork(step);
             first = false;
             row(step, table);
         }
@@ -72,14 +80,16 @@ final class SequencePages {
     private void row(SequenceStep step, Table table) {
         SawCut cut = step.cut();
         Wood left = cut == null ? null : cut.left();
+        SequenceStep.Shape shape = step.shape();
+        String kind = step.kind().word().replace('-', ' ');
         List<Piece> made = Stream.of(Optional.ofNullable(step.piece()), Optional.ofNullable(step.behind()))
                 .flatMap(Optional::stream)
                 .toList();
         table.tickRow(
                 Integer.toString(step.step()),
                 step.board() == null ? "" : step.board(),
-                step.kind().word().replace('-', ' '),
-                cut == null ? "" : lengths.position(cut.reading()),
+                shape == null || shapes.what(shape).isEmpty() ? kind : kind + ": " + shapes.what(shape),
+                cut == null ? shapes.reading(step) : lengths.position(cut.reading()),
                 made.stream().map(this::mark).collect(Collectors.joining(", ")),
                 left == null ? "" : lengths.gap(left.length()) + " x " + lengths.gap(left.width()),
                 cut == null ? "" : lengths.gap(cut.slack()),
@@ -91,6 +101,9 @@ final class SequencePages {
     }
 
     private String heading(SequenceStep step) {
+        if (ShapeText.isShaping(step)) {
+            return shapes.heading(step);
+        }
         SequenceStep.SetUp setUp = step.setUp();
         if (setUp == null) {
             return switch (step.kind()) {

@@ -1,0 +1,35 @@
+package org.stockcutting.part;
+
+import org.jspecify.annotations.Nullable;
+import org.stockcutting.length.Length;
+
+/**
+ * A part that gets smaller towards its far end, as table legs do.
+ *
+ * @param start where the taper begins, from the reference end; null is the usual place
+ * @param foot size that is left at the far end, of each side that is tapered
+ * @param faces which faces are tapered
+ */
+public record Taper(@Nullable Length start, Length foot, Faces faces) {
+
+    /** Which faces are tapered. */
+    public enum Faces {
+        /** One face: the width gets smaller, the thickness stays. */
+        ONE("one"),
+        /** The two faces that look into the work: width and thickness get smaller, each from one side. */
+        INSIDE_TWO("inside-two"),
+        /** All four faces: width and thickness get smaller, each from both sides alike. */
+        FOUR("four");
+
+        private final String word;
+
+        Faces(String word) {
+            this.word = word;
+        }
+
+        /** The word used in documents. */
+        public String word() {
+            return word;
+        }
+    }
+}
