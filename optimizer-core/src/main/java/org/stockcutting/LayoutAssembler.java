@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import org.apache.commons.math3.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.check.CertificateChecker;
+import org.stockcutting.check.LeftoverBound;
 import org.stockcutting.job.Job;
 import org.stockcutting.part.Part;
 import org.stockcutting.plan.Certificate;
@@ -62,7 +63,8 @@ final class LayoutAssembler {
                 answer.unplaced(),
                 certificate,
                 List.of(),
-                Derivation.derive(job, layouts, sequence.steps(), sequence.setUps()));
+                Derivation.derive(job, layouts, sequence.steps(), sequence.setUps())
+                        .withLongestOffcut(LeftoverBound.of(job, layouts, certificate, placed, value)));
     }
 
     private Map<String, BigFraction> duals() {

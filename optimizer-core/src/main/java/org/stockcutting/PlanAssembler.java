@@ -11,6 +11,7 @@ import org.apache.commons.math3.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.blank.RoughPiece;
 import org.stockcutting.check.CertificateChecker;
+import org.stockcutting.check.LeftoverBound;
 import org.stockcutting.io.JobHash;
 import org.stockcutting.job.Job;
 import org.stockcutting.part.Part;
@@ -71,7 +72,8 @@ final class PlanAssembler {
                 missing.unplaced(),
                 certificate,
                 List.of(),
-                Derivation.derive(job, layouts, sequence.steps(), sequence.setUps()));
+                Derivation.derive(job, layouts, sequence.steps(), sequence.setUps())
+                        .withLongestOffcut(LeftoverBound.of(job, layouts, certificate, placed, value)));
     }
 
     /** Finished pieces placed of each part; spares not counted, glued-up parts only when complete. */

@@ -40,6 +40,23 @@ final class StockGain {
         return planeWithOffcuts(board, worths, unit);
     }
 
+    /**
+     * The shortest row of pieces, each with its cut, on a board that is only crosscut, that is worth at least so much; -1 if no row is.
+     */
+    long shortest(Board board, Duals duals, BigFraction wanted) {
+        if (wanted.compareTo(BigFraction.ZERO) <= 0) {
+            return 0;
+        }
+        Duals.Scaled scaled = duals.on(board, component, facts, goals);
+        Knapsack points = knapsack(board, scaled.worths());
+        for (int i = 0; i < points.values().length; i++) {
+            if (scaled.unit().multiply(BigInteger.valueOf(points.values()[i])).compareTo(wanted) >= 0) {
+                return points.length(i);
+            }
+        }
+        return -1;
+    }
+
     /** True if the guillotine table has a say in this board's gain. */
     boolean usesTable(Board board, Duals duals) {
         List<Worth> worths = duals.on(board, component, facts, goals).worths();

@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.job.Goal;
 import org.stockcutting.plan.CuttingPlan;
+import org.stockcutting.plan.LongestOffcut;
 import org.stockcutting.plan.Objective;
 import org.stockcutting.plan.Status;
 import org.stockcutting.plan.Unplaced;
@@ -51,7 +52,9 @@ final class ValueCheck {
                 Cause.VALUE,
                 "/objective/value",
                 "says " + objective.value() + ", the layouts give " + value);
-        bound(plan);
+        SortedMap<String, Integer> placed = placed();
+        bound(plan, placed);
+        longestOffcut(plan, placed);
         status(plan);
     }
 
@@ -84,11 +87,15 @@ final class ValueCheck {
         return BigInteger.valueOf(boards);
     }
 
-    private void bound(CuttingPlan plan) {
+    private SortedMap<String, Integer> placed() {
         SortedMap<String, Integer> placed = new TreeMap<>();
         for (Rough rough : facts.roughs().values()) {
             placed.put(rough.part().id(), census.placed(rough, facts.demand(rough.part())));
         }
+        return placed;
+    }
+
+    private void bound(CuttingPlan plan, SortedMap<String, Integer> placed) {
         Proof proof = Proof.of(facts, plan.certificate(), placed);
         for (String fault : proof.faults()) {
             inspection.report(Cause.CERTIFICATE, "/certificate", fault);
@@ -113,6 +120,40 @@ final class ValueCheck {
                     searched + " lies outside bound " + objective.bound() + " (excluded) and value "
                             + objective.value());
         }
+    }
+
+    /** A plan may say nothing of it, or claim less than is proved; never more. */
+    private void longestOffcut(CuttingPlan plan, SortedMap<String, Integer> placed) {
+        LongestOffcut said = plan.derived().longestOffcut();
+        if (said == null) {
+            return;
+        }
+        LongestOffcut found = LeftoverBound.of(
+                facts,
+                plan.layouts(),
+                plan.certificate(),
+                placed,
+                plan.objective().value());
+        String at = "/longestOffcut";
+        if (found == null) {
+            inspection.report(Cause.OFFCUT, at, "no bought board of this plan is only crosscut");
+            return;
+        }
+        inspection.require(
+                said.length().equals(found.length()),
+                Cause.OFFCUT,
+                at + "/length",
+                "says " + said.length() + ", the layouts leave " + found.length());
+        inspection.require(
+                !found.atMost().isMoreThan(said.atMost()),
+                Cause.BOUND,
+                at + "/atMost",
+                "says " + said.atMost() + ", the certificate proves " + found.atMost());
+        inspection.require(
+                said.certified() == said.length().equals(said.atMost()),
+                Cause.BOUND,
+                at + "/certified",
+                "says " + said.certified() + " with length " + said.length() + " and at most " + said.atMost());
     }
 
     private void status(CuttingPlan plan) {

@@ -8,17 +8,20 @@ import org.stockcutting.length.LengthWriter;
 import org.stockcutting.length.VolumeWriter;
 import org.stockcutting.plan.BuyingLine;
 import org.stockcutting.plan.Derived;
+import org.stockcutting.plan.LongestOffcut;
 import org.stockcutting.plan.Warning;
 import org.stockcutting.plan.YieldFigures;
 
 /** What follows from a plan, as it stands in documents. */
 final class DerivedNodes {
 
+    private final LengthWriter lengths;
     private final VolumeWriter volumes;
     private final StockNodes stock;
     private final StepNodes stepNodes;
 
     DerivedNodes(Job job, LengthWriter lengths) {
+        this.lengths = lengths;
         this.volumes = new VolumeWriter(job.writing().unit());
         this.stock = new StockNodes(lengths, job.writing().decimal());
         this.stepNodes = new StepNodes(job, lengths);
@@ -33,6 +36,13 @@ final class DerivedNodes {
         doc.put("setUps", derived.setUps());
         doc.set("yield", figures(derived.yield()));
         doc.set("warnings", warnings(derived.warnings()));
+        LongestOffcut longest = derived.longestOffcut();
+        if (longest != null) {
+            doc.putObject("longestOffcut")
+                    .put("length", lengths.exact(longest.length()))
+                    .put("atMost", lengths.exact(longest.atMost()))
+                    .put("certified", longest.certified());
+        }
     }
 
     static ArrayNode buyingList(List<BuyingLine> lines) {

@@ -17,6 +17,7 @@ import org.stockcutting.material.NominalCatalog;
 import org.stockcutting.material.NominalSize;
 import org.stockcutting.plan.BuyingLine;
 import org.stockcutting.plan.Derived;
+import org.stockcutting.plan.LongestOffcut;
 import org.stockcutting.plan.Warning;
 import org.stockcutting.plan.YieldFigures;
 import org.stockcutting.stock.Money;
@@ -40,7 +41,16 @@ final class DerivedReader {
                 StepReader.steps(doc),
                 Or.of(doc.integer("setUps"), 0),
                 figures(doc.object("yield")),
-                warnings(doc));
+                warnings(doc),
+                longestOffcut(doc.object("longestOffcut")));
+    }
+
+    private static @Nullable LongestOffcut longestOffcut(@Nullable DocObject node) {
+        if (node == null) {
+            return null;
+        }
+        return new LongestOffcut(
+                Or.zero(node.length("length")), Or.zero(node.length("atMost")), Or.of(node.bool("certified"), false));
     }
 
     private List<BuyingLine> buyingList(DocObject doc) {

@@ -76,6 +76,7 @@ public final class PlanFields {
                 .may("setUps", INTEGER, "how often a stop or fence is moved")
                 .may("yield", OBJECT, "where the wood goes")
                 .may("warnings", LIST, "what a maker should know")
+                .may("longestOffcut", OBJECT, "longest leftover of a bought board that is only crosscut")
                 .may("defaults", OBJECT, "defaults that were filled in, by their pointers");
     }
 
@@ -218,7 +219,11 @@ public final class PlanFields {
                 .in("/warnings/*")
                 .needs("code", TEXT, "kind of warning")
                 .needs("pointer", TEXT, "where")
-                .needs("text", TEXT, "one sentence");
+                .needs("text", TEXT, "one sentence")
+                .in("/longestOffcut")
+                .needs("length", LENGTH, "behind the last cut, up to the far raw end")
+                .needs("atMost", LENGTH, "no plan of this value or below leaves a longer one")
+                .needs("certified", BOOLEAN, "true if the two are equal: then there is no longer one");
     }
 
     private static FieldTable.Builder piece(FieldTable.Builder t, String part) {

@@ -1,6 +1,7 @@
 package org.stockcutting.plan;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.stockcutting.stock.StockItem;
 
 /**
@@ -12,6 +13,7 @@ import org.stockcutting.stock.StockItem;
  * @param setUps how often a stop or fence is moved
  * @param yield where the wood goes
  * @param warnings what a maker should know
+ * @param longestOffcut the longest leftover and how long it could be; null where no bought board is only crosscut
  */
 public record Derived(
         List<BuyingLine> buyingList,
@@ -19,12 +21,29 @@ public record Derived(
         List<SequenceStep> cutSequence,
         int setUps,
         YieldFigures yield,
-        List<Warning> warnings) {
+        List<Warning> warnings,
+        @Nullable LongestOffcut longestOffcut) {
 
     public Derived {
         buyingList = List.copyOf(buyingList);
         offcuts = List.copyOf(offcuts);
         cutSequence = List.copyOf(cutSequence);
         warnings = List.copyOf(warnings);
+    }
+
+    /** Nothing is known of the longest leftover. */
+    public Derived(
+            List<BuyingLine> buyingList,
+            List<StockItem.OnHand> offcuts,
+            List<SequenceStep> cutSequence,
+            int setUps,
+            YieldFigures yield,
+            List<Warning> warnings) {
+        this(buyingList, offcuts, cutSequence, setUps, yield, warnings, null);
+    }
+
+    /** The same with what is known of the longest leftover. */
+    public Derived withLongestOffcut(@Nullable LongestOffcut longest) {
+        return new Derived(buyingList, offcuts, cutSequence, setUps, yield, warnings, longest);
     }
 }

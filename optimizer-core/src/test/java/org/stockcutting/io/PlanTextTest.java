@@ -28,6 +28,7 @@ import org.stockcutting.plan.Certificate;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.Derived;
 import org.stockcutting.plan.Layout;
+import org.stockcutting.plan.LongestOffcut;
 import org.stockcutting.plan.Objective;
 import org.stockcutting.plan.PlanHeader;
 import org.stockcutting.plan.SequenceStep;
@@ -155,7 +156,8 @@ class PlanTextTest {
                         Volume.ZERO,
                         volume.minus(new Volume(BigInteger.ONE)),
                         new BigDecimal("0.8600")),
-                List.of(new Warning("raw-end", "/layouts/0", "a raw end stays")));
+                List.of(new Warning("raw-end", "/layouts/0", "a raw end stays")),
+                new LongestOffcut(in("35.375"), in("40.25"), false));
         return new CuttingPlan(
                 new PlanHeader("job", JobHash.of(job), Status.PARTIAL, StopReason.PROVED, true, 7, 18_211, 1, "1.0.0"),
                 new Money(new BigDecimal("7.96"), USD),

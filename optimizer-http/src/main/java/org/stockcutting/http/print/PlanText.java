@@ -11,6 +11,7 @@ import org.stockcutting.draw.PrintedLengths;
 import org.stockcutting.job.Job;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.Layout;
+import org.stockcutting.plan.LongestOffcut;
 import org.stockcutting.plan.Unplaced;
 import org.stockcutting.plan.Warning;
 import org.stockcutting.stock.StockItem;
@@ -41,6 +42,7 @@ public final class PlanText {
         new SequenceText(job, lengths)
                 .print(plan.derived().cutSequence(), plan.derived().setUps(), page);
         leftovers(plan, page);
+        longest(plan, page);
         new TradeText(job, amounts, lengths).movement(plan, page);
         cautions(plan, page);
         if (!plan.layouts().isEmpty()) {
@@ -93,6 +95,24 @@ public final class PlanText {
                     + lengths.gap(offcut.width()) + " x " + lengths.gap(offcut.thickness()) + " " + lengths.unit()
                     + ", " + Clip.to(offcut.material(), 30) + "  (" + Clip.to(offcut.id(), 30) + ")");
         }
+    }
+
+    /** What is known of the longest piece that is left of a bought board; none is nothing to speak of. */
+    private void longest(CuttingPlan plan, TextPage page) {
+        LongestOffcut longest = plan.derived().longestOffcut();
+        if (longest == null || longest.length().isZero()) {
+            return;
+        }
+        page.gap()
+                .wrapped(
+                        "The longest piece left of a bought board is " + lengths.gap(longest.length()) + " "
+                                + lengths.unit()
+                                + (longest.certified()
+                                        ? ". No list as good can leave a longer one."
+                                        : ". No list as good can leave more than " + lengths.part(longest.atMost())
+                                                + " " + lengths.unit()
+                                                + "; whether one leaves more than this is not known."),
+                        "");
     }
 
     /** Equal sentences are said once, with how often they hold; what is due at one cut stands in the cut sequence. */
