@@ -99,9 +99,13 @@ record Answer(String name, Job job, CuttingPlan plan, String document) {
             case COST ->
                 Money.ofMinor(atomic.longValueExact(), job.writing().currency()).toString();
             case BOARDS -> atomic + " boards";
-            case WASTE ->
-                new VolumeWriter(job.writing().unit()).exact(new Volume(atomic))
-                        + (job.writing().unit().isImperial() ? " in3 wasted" : " mm3 wasted");
+            case WASTE -> wasted(job, new VolumeWriter(job.writing().unit()).exact(new Volume(atomic)));
         };
+    }
+
+    /** Volumes that cubic inches cannot say exactly bring their unit with them. */
+    private static String wasted(Job job, String volume) {
+        String unit = job.writing().unit().isImperial() ? " in3" : " mm3";
+        return volume + (volume.endsWith("mm3") ? "" : unit) + " wasted";
     }
 }
