@@ -43,6 +43,9 @@ class RuleFacesTest {
             // Three rails fit 96 in; a set of four does not, but two sets share nothing: 47 and 47 leave a board a set.
             Rule.SameBoard.class,
                     job(2, part("long", 1, "47", Binding.SAME_BOARD), part("short", 1, "30", Binding.SAME_BOARD)),
+            // As above: one after the other, 47 and 30 leave a board a set.
+            Rule.Sequence.class,
+                    job(2, part("long", 1, "47", Binding.SEQUENCE), part("short", 1, "30", Binding.SEQUENCE)),
             // Six of 30 in take two boards of three, or three boards of one pair.
             Rule.Pairs.class, job(1, part("leg", 6, "30", Binding.PAIRS)));
 

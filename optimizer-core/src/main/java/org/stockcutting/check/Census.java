@@ -16,7 +16,7 @@ import org.stockcutting.plan.Layout;
 record Census(SortedMap<String, SortedMap<Integer, List<Copy>>> copies) {
 
     /** One rough piece on one physical board, named as in documents. */
-    record Copy(int member, long width, String board, String pointer) {}
+    record Copy(int member, long width, String board, String pointer, Rect rect, boolean turned) {}
 
     static Census of(List<Layout> layouts, Facts facts, Inspection inspection) {
         SortedMap<String, SortedMap<Integer, List<Copy>>> copies = new TreeMap<>();
@@ -71,7 +71,9 @@ record Census(SortedMap<String, SortedMap<Integer, List<Copy>>> copies) {
                             whole ? 0 : piece.members().get(k),
                             piece.width().nanometres(),
                             layout.stock() + " #" + (first + k + 1),
-                            at));
+                            at,
+                            Rect.of(piece),
+                            piece.turned()));
         }
     }
 

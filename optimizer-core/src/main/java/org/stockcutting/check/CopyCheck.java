@@ -29,6 +29,7 @@ final class CopyCheck {
         }
         groups();
         new MateCheck(facts, census, inspection).check();
+        new NeighbourCheck(facts, census, inspection).check();
     }
 
     private void numbers(Rough rough) {
@@ -107,7 +108,7 @@ final class CopyCheck {
         for (Rough rough : facts.roughs().values()) {
             Part part = rough.part();
             String group = part.group();
-            if (group == null || part.selection().binding() != Binding.SAME_BOARD) {
+            if (group == null || part.selection().binding() == Binding.PAIRS) {
                 continue;
             }
             for (Map.Entry<Integer, List<Census.Copy>> entry :

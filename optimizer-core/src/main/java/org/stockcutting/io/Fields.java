@@ -214,8 +214,7 @@ public final class Fields {
                 .or("over", LENGTH, "1 in", "how much longer than its side each strip is cut")
                 .in("/parts/*/group")
                 .needs("name", TEXT, "name of the group")
-                .orWord("rule", "same-board", Words.of(Binding.values(), Binding::word), "what the group asks for")
-                .laterWords("sequence");
+                .orWord("rule", "same-board", Words.of(Binding.values(), Binding::word), "what the group asks for");
     }
 
     private static FieldTable.Builder forSale(FieldTable.Builder t) {

@@ -2,10 +2,13 @@ package org.stockcutting.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.stockcutting.part.Binding;
+import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
+import org.stockcutting.part.Section;
 
 /** Reviews what the groups of a parts list ask for: one rule a group, and mates that come out even. */
 final class PairReview {
@@ -47,9 +50,44 @@ final class PairReview {
                         "/parts/" + lines.get(0) + "/group");
             }
         }
+        if (!mixed && first == Binding.SEQUENCE) {
+            sequence(name, lines);
+        }
         if (!mixed && first == Binding.PAIRS) {
             pairs(name, lines);
         }
+    }
+
+    private void sequence(String name, List<Integer> lines) {
+        Part one = part(lines.get(0));
+        for (int line : lines) {
+            Part other = part(line);
+            boolean apart = other.making() instanceof Making.GlueUp || other.making() instanceof Making.Lamination;
+            boolean alike = one.making().equals(other.making())
+                    && Objects.equals(one.grain(), other.grain())
+                    && (one.coreSection().equals(other.coreSection()) || isStackable(one, other));
+            boolean mixed = !lines.stream().allMatch(l -> part(l).coreSection().equals(one.coreSection()))
+                    && !lines.stream().allMatch(l -> isStackable(one, part(l)));
+            if (apart || !alike || (mixed && line == lines.get(lines.size() - 1))) {
+                findings.add(
+                        "/parts/" + line + "/group",
+                        FaultCode.MIXED_GROUP,
+                        other.id(),
+                        "the width and thickness, or the length and thickness, of " + one.id(),
+                        "The parts of group " + name
+                                + " are cut from the wood as neighbours, end to end or edge to edge: "
+                                + other.id() + " must be as wide and thick, or as long and thick, as " + one.id()
+                                + ", with the same grain and allowance, and not glued up; make it two groups.",
+                        "/parts/" + lines.get(0) + "/group");
+            }
+        }
+    }
+
+    private static boolean isStackable(Part one, Part other) {
+        return one.coreLength().equals(other.coreLength())
+                && one.coreSection() instanceof Section.Measured a
+                && other.coreSection() instanceof Section.Measured b
+                && a.thickness().equals(b.thickness());
     }
 
     private void pairs(String name, List<Integer> lines) {

@@ -5,7 +5,8 @@ import org.stockcutting.part.Part;
 
 /**
  * A shop rule that patterns alone cannot say. Every rule has four faces: in pricing, in the search, in the checker, and in the bound.
- * The rules of this kind share the first two: bundles of pieces that every board holds whole or not at all.
+ * The rules of this kind share the first two: bundles of pieces that every board holds whole or not at all,
+ * or that are one piece until the end.
  */
 public sealed interface Rule {
 
@@ -26,6 +27,24 @@ public sealed interface Rule {
      */
     record SameBoard(String name, List<String> parts) implements Rule {
         public SameBoard {
+            parts = List.copyOf(parts);
+        }
+
+        @Override
+        public int together(Part part) {
+            return part.quantity();
+        }
+    }
+
+    /**
+     * The pieces of one set come from the wood as neighbours, part by part in the order of their ids, number by number: nothing but a saw cut
+     * is between them. Engines see a set as one blank.
+     *
+     * @param name the group's name
+     * @param parts ids of the parts, sorted
+     */
+    record Sequence(String name, List<String> parts) implements Rule {
+        public Sequence {
             parts = List.copyOf(parts);
         }
 

@@ -30,6 +30,13 @@ public final class Rules {
     }
 
     private static Rule rule(String name, @Nullable Binding binding, List<String> parts) {
-        return binding == Binding.PAIRS ? new Rule.Pairs(name, parts) : new Rule.SameBoard(name, parts);
+        if (binding == null) {
+            throw new IllegalStateException("group " + name + " without a rule");
+        }
+        return switch (binding) {
+            case SAME_BOARD -> new Rule.SameBoard(name, parts);
+            case PAIRS -> new Rule.Pairs(name, parts);
+            case SEQUENCE -> new Rule.Sequence(name, parts);
+        };
     }
 }

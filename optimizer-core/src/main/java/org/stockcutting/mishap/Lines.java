@@ -6,11 +6,13 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.blank.BlankPlanner;
 import org.stockcutting.blank.RoughPiece;
@@ -151,7 +153,20 @@ public final class Lines {
         if (pairs != null) {
             return hasMate(pairs, part, number) ? 0 : LONELY;
         }
-        return part.group() == null || job.sets() == 1 ? 0 : (number - 1) / part.quantity() + 1;
+        int set = (number - 1) / part.quantity() + 1;
+        boolean sequence = part.group() != null && part.selection().binding() == Binding.SEQUENCE;
+        if (sequence && !isWhole(part, set)) {
+            return LONELY;
+        }
+        return part.group() == null || job.sets() == 1 ? 0 : set;
+    }
+
+    /** True if all pieces of a set of a sequence are wanted. */
+    private boolean isWhole(Part part, int set) {
+        return job.parts().stream()
+                .filter(other -> Objects.equals(other.group(), part.group()))
+                .allMatch(other -> IntStream.rangeClosed((set - 1) * other.quantity() + 1, set * other.quantity())
+                        .allMatch(n -> complete.contains(new Want(other.id(), n, 0))));
     }
 
     private Rule.@Nullable Pairs pairs(Part part) {
@@ -184,7 +199,7 @@ public final class Lines {
 
         String named(String part) {
             boolean pairs = hand == Shaping.Hand.LEFT || hand == Shaping.Hand.RIGHT;
-            String alike = set == LONELY ? part + " without mate" : inSet(part, set);
+            String alike = set == LONELY ? part + " apart" : inSet(part, set);
             return alike + (pairs ? " " + hand.word() : "");
         }
     }

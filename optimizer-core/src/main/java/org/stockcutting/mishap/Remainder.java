@@ -287,9 +287,10 @@ final class Remainder {
                 started.add("Some staves of " + part.id() + " are cut already: the rule on which boards its staves "
                         + "come from is not held against the rest.");
             }
-            boolean paired = part.selection().binding() == Binding.PAIRS;
+            boolean paired = part.selection().binding() != Binding.SAME_BOARD;
             if (part.group() != null && paired && isWithoutMate(line)) {
-                started.add("A mate of " + part.id() + " is cut already: the other may come from another board.");
+                started.add("Pieces that belong with " + part.id()
+                        + " are cut already: the rest need not come from the same wood.");
             }
             if (part.group() != null && !paired && line.numbers().size() < part.quantity()) {
                 started.add("Some pieces of group " + part.group() + " are cut already: the rest lie on one board "

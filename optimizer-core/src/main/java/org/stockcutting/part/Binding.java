@@ -5,7 +5,9 @@ public enum Binding {
     /** All pieces of one set come from one board. */
     SAME_BOARD("same-board"),
     /** Pieces belong together two by two; both mates come from one board. */
-    PAIRS("pairs");
+    PAIRS("pairs"),
+    /** All pieces of one set are neighbours on one board, in order, with nothing but a saw cut between them. */
+    SEQUENCE("sequence");
 
     private final String word;
 

@@ -34,6 +34,8 @@ final class Reduction {
     private final ItemMerger merger;
     /** True once a zone was taken larger or a limit smaller than it is, for the sake of a trim: then no search proves anything. */
     private boolean rounded;
+    /** True if some pieces are blanks of several: these take a stage of their own. */
+    private boolean joined;
 
     private Reduction(Job job, Component component) {
         this.job = job;
@@ -43,8 +45,17 @@ final class Reduction {
         this.merger = new ItemMerger(job);
     }
 
+    /** The component as the engines see it, its sequences joined into blanks. */
+    static Reduced reduce(Job job, Rows rows) {
+        Reduction reduction = new Reduction(job, rows.component());
+        reduction.joined = !rows.isEmpty();
+        // A run may fit otherwise than as a blank: with a zone in a saw cut, say. Bounds do not rest on blanks.
+        reduction.rounded = reduction.joined;
+        return reduction.build();
+    }
+
     static Reduced reduce(Job job, Component component) {
-        return new Reduction(job, component).build();
+        return reduce(job, Rows.of(job, component));
     }
 
     private Reduced build() {
@@ -193,13 +204,20 @@ final class Reduction {
         return rects;
     }
 
+    private int stages(SawLimits limits) {
+        if (limits.stages() == null) {
+            return Integer.MAX_VALUE;
+        }
+        return joined ? Math.max(1, limits.stages() - 1) : limits.stages();
+    }
+
     private Instance.Limits limits() {
         SawLimits limits = job.shop().limits();
         return new Instance.Limits(
                 atMost(limits.ripCapacity(), scale.unitY()),
                 atMost(withoutTrim(limits.longestRip(), true), scale.unitX()),
                 atMost(withoutTrim(limits.crosscutCapacity(), false), scale.unitY()),
-                limits.stages() == null ? Integer.MAX_VALUE : limits.stages(),
+                stages(limits),
                 limits.firstCut() == SawLimits.FirstCut.ANY
                         ? null
                         : Boolean.valueOf(limits.firstCut() == SawLimits.FirstCut.CROSSCUT),
@@ -245,7 +263,9 @@ final class Reduction {
     private List<Instance.Group> groups(List<List<RoughPiece>> members) {
         List<Instance.Group> groups = new ArrayList<>();
         for (Rule rule : Rules.of(job)) {
-            addGroup(groups, members, rule);
+            if (!(rule instanceof Rule.Sequence)) {
+                addGroup(groups, members, rule);
+            }
         }
         for (int i = 0; i < members.size(); i++) {
             RoughPiece piece = members.get(i).get(0);

@@ -118,7 +118,11 @@ public final class Solver {
             if (component.stock().isEmpty() || component.pieces().isEmpty()) {
                 return soFar.get(index);
             }
-            Reduced reduced = Reduction.reduce(job, component);
+            Rows rows = Rows.of(job, component);
+            Reduced reduced = Reduction.reduce(job, rows);
+            if (reduced.instance().items().isEmpty()) {
+                return soFar.get(index);
+            }
             long limit = budget.workFor(pieces(component), allPieces, components.size());
             long begin = budget.clockOnly() ? System.nanoTime() : started;
             long nanos = budget.nanosFor(pieces(component), allPieces, components.size());
@@ -129,11 +133,12 @@ public final class Solver {
                     meter,
                     limit,
                     budget.seed() * 31 + index,
-                    (better, cost) -> tell(index, solved(component, reduced, better, meter)));
-            return solved(component, reduced, answer, meter);
+                    (better, cost) -> tell(index, solved(component, rows, reduced, better, meter)));
+            return solved(component, rows, reduced, answer, meter);
         }
 
-        private SolvedComponent solved(Component component, Reduced reduced, Answer answer, WorkMeter meter) {
+        private SolvedComponent solved(
+                Component component, Rows rows, Reduced reduced, Answer answer, WorkMeter meter) {
             @Nullable BigInteger searched = null;
             // Under the goal waste real leftovers reach past the usable area and lie beside ripped pieces, which no
             // instance shows.
@@ -144,9 +149,9 @@ public final class Solver {
             boolean limited = Numbering.mayForbid(job);
             return new SolvedComponent(
                     component,
-                    boards(reduced, answer, false),
-                    limited ? boards(reduced, answer, true) : List.of(),
-                    Duals.of(reduced, answer),
+                    rows.expanded(boards(reduced, answer, false)),
+                    limited ? rows.expanded(boards(reduced, answer, true)) : List.of(),
+                    rows.spread(Duals.of(reduced, answer)),
                     searched,
                     reduced.exact() && answer.provedPlacement(),
                     meter.used(),
