@@ -23,7 +23,7 @@ import org.stockcutting.stock.StockItem;
  *   <li>Everything else: guillotine patterns ({@link GuillotineEngine}).
  *   <li>Then, on boards that are only crosscut, the constraint solver at frozen value: groups, on-hand stock first, one long offcut
  *       ({@link SearchEngine}).
- *   <li>One long leftover by bisection on the column bound ({@link LongLeftover}).
+ *   <li>One long leftover by bisection on the column bound ({@link LongLeftover}), if it gets long enough for the shop to keep it.
  *   <li>Last, on the same boards, fewer patterns ({@link PatternSaver}), with what the others have left over.
  * </ol>
  */
@@ -101,10 +101,12 @@ final class EngineLadder {
                 search.improve(new SearchTask(instance, answer.uses(), onHand), searchMeter, seed);
         meter.absorb(searchMeter);
         WorkMeter stretchMeter = meter.part(limit / STRETCH_SHARE);
-        uses = leftover.stretch(instance, uses, onHand, stretchMeter, seed).uses();
+        LongLeftover.Result stretched = leftover.stretch(instance, uses, onHand, stretchMeter, seed);
         meter.absorb(stretchMeter);
+        boolean worthKeeping = stretched.length() >= reduced.leastOffcut();
+        uses = worthKeeping ? stretched.uses() : uses;
         WorkMeter saverMeter = meter.part(Math.min(limit / SAVER_SHARE, SAVER_MOST));
-        uses = saver.improve(instance, uses, onHand, saverMeter, seed);
+        uses = saver.improve(instance, uses, onHand, worthKeeping, saverMeter, seed);
         meter.absorb(saverMeter);
         return new Answer(uses, answer.unplaced(), answer.duals(), answer.provedPlacement(), answer.searchedBound());
     }

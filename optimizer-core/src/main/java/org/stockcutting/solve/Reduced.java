@@ -15,6 +15,7 @@ import org.stockcutting.stock.StockItem;
  * @param unitX nanometres of one unit along the boards
  * @param unitY nanometres of one unit across the boards; equal to {@code unitX} where anything may be turned
  * @param costUnit atomic units of the goal in one cost unit
+ * @param leastOffcut how long a leftover must be, in units, that the shop keeps: 0 where it has no rule at all
  * @param exact false if lengths or costs had to be rounded (parts up, stock down), or stave widths were fixed beforehand: plans stay
  *     valid, proofs by search do not carry over
  */
@@ -25,6 +26,7 @@ record Reduced(
         long unitX,
         long unitY,
         BigInteger costUnit,
+        long leastOffcut,
         boolean exact) {
 
     /** How many rough pieces of this member the whole job needs. */

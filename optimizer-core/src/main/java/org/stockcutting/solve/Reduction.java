@@ -91,7 +91,7 @@ final class Reduction {
         // anything.
         boolean staves = component.pieces().stream().anyMatch(piece -> piece.kind() == RoughPiece.Kind.STAVE);
         boolean exact = scale.exact() && costs.exact() && !rounded && !staves;
-        return new Reduced(instance, members, component.stock(), scale.unitX(), scale.unitY(), costs.unit(), exact);
+        return new Reduced(instance, members, component.stock(), scale.unitX(), scale.unitY(), costs.unit(), leastOffcut(), exact);
     }
 
     private List<ItemType> items(List<List<RoughPiece>> members) {
@@ -244,6 +244,16 @@ final class Reduction {
 
     private static long atMost(@Nullable Length limit, long unit) {
         return limit == null ? Long.MAX_VALUE : Scale.down(limit.nanometres(), unit);
+    }
+
+    private long leastOffcut() {
+        List<KeepRule> rules = job.shop().keepOffcuts();
+        long least = rules.stream()
+                .filter(rule -> component.stock().stream().anyMatch(stock -> stock.form() == rule.form()))
+                .mapToLong(rule -> Scale.up(rule.length().nanometres(), scale.unitX()))
+                .min()
+                .orElse(Long.MAX_VALUE);
+        return rules.isEmpty() ? 0 : least;
     }
 
     private List<Instance.Keep> keepRules() {

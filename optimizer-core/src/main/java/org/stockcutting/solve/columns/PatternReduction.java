@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * pattern less. Where that cannot be done, as many patterns of more uneven copies will do: they are the easier to do without next.
  *
  * <p>Boards, and with them cost, stay the same or fewer; neither does a piece move from a board on hand to a bought one, nor does the
- * longest leftover get shorter.
+ * longest leftover get shorter where it is to be kept.
  */
 final class PatternReduction {
 
@@ -26,12 +26,18 @@ final class PatternReduction {
 
     private final LineModel model;
     private final List<Boolean> onHand;
+    private final boolean keepsLongest;
     private final Random random;
     private final Work work;
     private List<Cut> cuts;
     private List<Cut> best;
 
-    PatternReduction(LineModel model, List<Cut> start, List<Boolean> onHand, long seed, Work work) {
+    /**
+     * @param keepsLongest true if the longest leftover may not get shorter
+     */
+    PatternReduction(
+            LineModel model, List<Cut> start, List<Boolean> onHand, boolean keepsLongest, long seed, Work work) {
+        this.keepsLongest = keepsLongest;
         this.model = model;
         this.onHand = onHand;
         this.random = new Random(seed);
@@ -73,7 +79,7 @@ final class PatternReduction {
 
     /** Takes two or more patterns out, those of few copies and with units in common more often. */
     private List<Cut> remove(List<Cut> rest) {
-        @Nullable Cut longest = longestLeftover(rest);
+        @Nullable Cut longest = keepsLongest ? longestLeftover(rest) : null;
         List<Cut> removed = new ArrayList<>();
         int wanted = Math.min(rest.size(), 2 + random.nextInt(MOST_REMOVED - 1));
         TreeSet<Integer> units = new TreeSet<>();
@@ -134,7 +140,7 @@ final class PatternReduction {
     private boolean keepsWishes(List<Cut> rest, List<Cut> removed, List<Cut> better) {
         return cost(better) <= cost(removed)
                 && bought(better) <= bought(removed)
-                && Math.max(longest(rest), longest(better)) >= longest(cuts);
+                && (!keepsLongest || Math.max(longest(rest), longest(better)) >= longest(cuts));
     }
 
     private static long cost(List<Cut> some) {
