@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.stockcutting.length.Length;
 import org.stockcutting.pattern.Direction;
 import org.stockcutting.pattern.PlacedPiece;
 import org.stockcutting.plan.SequenceStep;
@@ -141,8 +142,12 @@ final class Benchwork {
         boolean atStop = setUp != null
                 && setUp.machine().equals(cut.direction().word())
                 && setUp.stop().nanometres() == to;
-        if (!atStop || cut.reading().nanometres() != to || to >= before) {
-            wrong.add("is to be sawn from " + Inspection.mm(before) + " to " + Inspection.mm(to) + ", at a stop");
+        Length reach = facts.job().shop().stopReach();
+        boolean measured = across && reach != null && to > reach.nanometres();
+        boolean right = measured ? setUp == null : atStop;
+        if (!right || cut.reading().nanometres() != to || to >= before) {
+            wrong.add("is to be sawn from " + Inspection.mm(before) + " to " + Inspection.mm(to)
+                    + (measured ? ", measured: no stop reaches so far" : ", at a stop"));
         }
         if (!isAt(cut.on(), work)) {
             wrong.add("lies on the saw with another size than it has");

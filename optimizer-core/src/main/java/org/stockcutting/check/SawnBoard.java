@@ -161,16 +161,25 @@ final class SawnBoard {
                     && sides.left() == null
                     && reach != null
                     && extent(sides.taken(), false) > reach.nanometres();
-            if (!taken.isEmpty() && !outOfReach) {
+            boolean measured = across && isBeyondStop(extent(sides.taken(), true));
+            if (!taken.isEmpty() && !outOfReach && !measured) {
                 wrong.add("a part is cut off and no stop is set");
             }
             return;
         }
         long stop = setUp.stop().nanometres();
+        if (across && isBeyondStop(stop)) {
+            wrong.add("the stop does not reach " + Inspection.mm(stop) + "; the piece is to be measured");
+        }
         boolean fits = extent(sides.taken(), across) == stop || (!across && extent(sides.left(), across) == stop);
         if (taken.isEmpty() || !setUp.machine().equals(cut.direction().word()) || !fits) {
             wrong.add("the stop does not stand where this cut is made");
         }
+    }
+
+    private boolean isBeyondStop(long length) {
+        Length reach = facts.job().shop().stopReach();
+        return reach != null && length > reach.nanometres();
     }
 
     /** Long before short, short pieces not off stubs; what departs from the first says why. */

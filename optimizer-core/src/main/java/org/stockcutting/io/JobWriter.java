@@ -85,6 +85,7 @@ public final class JobWriter {
         put(node, "thicknessTolerance", shop.thicknessTolerance(), lengths);
         put(node, "maxPlaning", shop.maxPlaning(), lengths);
         put(node, "carLength", shop.carLength(), lengths);
+        put(node, "stopReach", shop.stopReach(), lengths);
         return node;
     }
 

@@ -6,6 +6,7 @@ import org.stockcutting.job.KeepRule;
 import org.stockcutting.job.Kerf;
 import org.stockcutting.job.SawLimits;
 import org.stockcutting.job.ShopRules;
+import org.stockcutting.length.Length;
 import org.stockcutting.stock.Form;
 import org.stockcutting.stock.Trim;
 
@@ -24,7 +25,9 @@ final class ShopReader {
                 keepRules(shop),
                 Or.zero(shop.length("thicknessTolerance")),
                 Or.zero(shop.length("maxPlaning")),
-                shop.length("carLength"));
+                shop.length("carLength"),
+                Length.ZERO,
+                shop.length("stopReach"));
     }
 
     private static SawLimits limits(DocObject limits) {

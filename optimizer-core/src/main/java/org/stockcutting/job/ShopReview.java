@@ -30,6 +30,7 @@ final class ShopReview {
         findings.notNegative("/shop/thicknessTolerance", shop.thicknessTolerance());
         findings.notNegative("/shop/maxPlaning", shop.maxPlaning());
         findings.positive("/shop/carLength", shop.carLength());
+        findings.positive("/shop/stopReach", shop.stopReach());
         job.allowances().forEach((name, profile) -> profile("/allowances/" + escaped(name), name, profile));
     }
 

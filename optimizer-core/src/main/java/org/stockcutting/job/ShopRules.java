@@ -20,6 +20,7 @@ import org.stockcutting.stock.Zone;
  * @param maxPlaning most that is planed off a rough piece beyond its rough thickness
  * @param carLength longest stock that may be bought, or null
  * @param zoneMargin how far clear parts keep away from bad zones, 0 or more
+ * @param stopReach longest piece that the stop of the crosscut saw reaches, or null where it reaches any; longer ones are measured
  */
 public record ShopRules(
         Kerf kerf,
@@ -30,7 +31,8 @@ public record ShopRules(
         Length thicknessTolerance,
         Length maxPlaning,
         @Nullable Length carLength,
-        Length zoneMargin) {
+        Length zoneMargin,
+        @Nullable Length stopReach) {
 
     public ShopRules {
         keepOffcuts = List.copyOf(keepOffcuts);
@@ -46,37 +48,66 @@ public record ShopRules(
             Length thicknessTolerance,
             Length maxPlaning,
             @Nullable Length carLength) {
-        this(kerf, boardTrim, sheetTrim, limits, keepOffcuts, thicknessTolerance, maxPlaning, carLength, Length.ZERO);
+        this(kerf, boardTrim, sheetTrim, limits, keepOffcuts, thicknessTolerance, maxPlaning, carLength, Length.ZERO, null);
+    }
+
+    /** A shop whose stop reaches any length. */
+    public ShopRules(
+            Kerf kerf,
+            Trim boardTrim,
+            Trim sheetTrim,
+            SawLimits limits,
+            List<KeepRule> keepOffcuts,
+            Length thicknessTolerance,
+            Length maxPlaning,
+            @Nullable Length carLength,
+            Length zoneMargin) {
+        this(kerf, boardTrim, sheetTrim, limits, keepOffcuts, thicknessTolerance, maxPlaning, carLength, zoneMargin, null);
     }
 
     /** The same shop with another trim of boards. */
     public ShopRules withBoardTrim(Trim other) {
         return new ShopRules(
-                kerf, other, sheetTrim, limits, keepOffcuts, thicknessTolerance, maxPlaning, carLength, zoneMargin);
+                kerf, other, sheetTrim, limits, keepOffcuts, thicknessTolerance, maxPlaning, carLength, zoneMargin, stopReach);
     }
 
     /** The same shop with other saws. */
     public ShopRules withLimits(SawLimits other) {
         return new ShopRules(
-                kerf, boardTrim, sheetTrim, other, keepOffcuts, thicknessTolerance, maxPlaning, carLength, zoneMargin);
+                kerf, boardTrim, sheetTrim, other, keepOffcuts, thicknessTolerance, maxPlaning, carLength, zoneMargin, stopReach);
     }
 
     /** The same shop that keeps other offcuts. */
     public ShopRules withKeepOffcuts(List<KeepRule> other) {
         return new ShopRules(
-                kerf, boardTrim, sheetTrim, limits, other, thicknessTolerance, maxPlaning, carLength, zoneMargin);
+                kerf, boardTrim, sheetTrim, limits, other, thicknessTolerance, maxPlaning, carLength, zoneMargin, stopReach);
     }
 
     /** The same shop with another car, or none. */
     public ShopRules withCarLength(@Nullable Length other) {
         return new ShopRules(
-                kerf, boardTrim, sheetTrim, limits, keepOffcuts, thicknessTolerance, maxPlaning, other, zoneMargin);
+                kerf, boardTrim, sheetTrim, limits, keepOffcuts, thicknessTolerance, maxPlaning, other, zoneMargin, stopReach);
     }
 
     /** The same shop, clear parts so far away from bad zones. */
     public ShopRules withZoneMargin(Length other) {
         return new ShopRules(
-                kerf, boardTrim, sheetTrim, limits, keepOffcuts, thicknessTolerance, maxPlaning, carLength, other);
+                kerf, boardTrim, sheetTrim, limits, keepOffcuts, thicknessTolerance, maxPlaning, carLength, other, stopReach);
+    }
+
+    /** The same shop with a stop that reaches so far, or any length. */
+    public ShopRules withStopReach(@Nullable Length other) {
+        return new ShopRules(
+                kerf,
+                boardTrim,
+                sheetTrim,
+                limits,
+                keepOffcuts,
+                thicknessTolerance,
+                maxPlaning,
+                carLength,
+                zoneMargin,
+                other);
     }
 
     /** Bad zones of the stock, and around each of them the margin that clear parts keep away from it. */

@@ -17,7 +17,7 @@ import org.stockcutting.pattern.Direction;
  * @param piece the piece that is whole after the cut, or that the step works on; null where there is none
  * @param behind the second piece that the same cut makes whole, or null
  * @param caution usual cautions for this step, or null
- * @param reason why a shorter piece comes before a longer one of the same stick, or the stick is cut from its far end; else null
+ * @param reason why a shorter piece comes before a longer one of the same stick, the stick is cut from its far end, or no stop is set; else null
  * @param shape what is marked, bored or tapered, or null
  */
 public record SequenceStep(

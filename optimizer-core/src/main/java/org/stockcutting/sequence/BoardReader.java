@@ -150,7 +150,8 @@ final class BoardReader {
         StepKind kind = kind(stick);
         boolean atStop = (kind == StepKind.RIP || kind == StepKind.CROSSCUT)
                 && RowOrder.holdsPart(stick.takenNode())
-                && stop(stick).isPositive();
+                && stop(stick).isPositive()
+                && !(kind == StepKind.CROSSCUT && workshop.isBeyondStop(stop(stick)));
         Piece own = partAt(stick.takenNode(), stick.freed());
         Piece other = stick.isLastCut() ? partAt(stick.node().pieces().get(stick.leftFirst()), stick.left()) : null;
         boolean rawEdge = !sheet
@@ -233,7 +234,10 @@ final class BoardReader {
                 && longestPart(stick.node(), stick.block(), stick.leftFirst(), stick.leftLast())
                         .isMoreThan(freed);
         boolean final_ = kind == StepKind.CROSSCUT && isPlanedLater(stick.takenNode());
-        return reasons.of(freed, longerStays, stick.far(), final_);
+        boolean measured = kind == StepKind.CROSSCUT
+                && RowOrder.holdsPart(stick.takenNode())
+                && workshop.isBeyondStop(freed);
+        return reasons.of(freed, longerStays, stick.far(), final_, measured);
     }
 
     private boolean isPlanedLater(CutNode node) {

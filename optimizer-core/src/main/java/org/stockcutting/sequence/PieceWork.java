@@ -202,11 +202,12 @@ final class PieceWork {
             Length to,
             @Nullable Task before) {
         boolean across = cut == Direction.CROSSCUT;
+        boolean measured = across && workshop.isBeyondStop(to);
         Size left = across ? new Size(to, on.width(), on.thickness()) : new Size(on.length(), to, on.thickness());
         Length off = (across ? on.length() : on.width()).minus(to);
         Block onSaw = new Block(Length.ZERO, Length.ZERO, on.length(), on.width());
         Block kept = new Block(Length.ZERO, Length.ZERO, left.length(), left.width());
-        String caution = workshop.cautions().ofCut(cut, onSaw, kept, on.thickness(), true, false, false);
+        String caution = workshop.cautions().ofCut(cut, onSaw, kept, on.thickness(), !measured, false, false);
         SawCut saw = new SawCut(
                 cut,
                 on.wood(),
@@ -215,7 +216,16 @@ final class PieceWork {
                 left.wood(),
                 off.minus(workshop.kerf(cut)).max(Length.ZERO));
         return workshop.add(
-                new Workshop.Draft(kind, new SetUp(cut.word(), to), board, saw, piece, null, caution, null, null),
+                new Workshop.Draft(
+                        kind,
+                        measured ? null : new SetUp(cut.word(), to),
+                        board,
+                        saw,
+                        piece,
+                        null,
+                        caution,
+                        measured ? Reasons.MEASURED : null,
+                        null),
                 Task.Phase.SIZES,
                 before);
     }

@@ -124,6 +124,12 @@ final class Workshop {
         }
     }
 
+    /** True if the stop of the crosscut saw does not reach so far: then the piece is measured. */
+    boolean isBeyondStop(Length length) {
+        Length reach = job.shop().stopReach();
+        return reach != null && length.isMoreThan(reach);
+    }
+
     /** Kerf of a cut in this direction. */
     Length kerf(Direction cut) {
         return cut == Direction.RIP

@@ -162,7 +162,8 @@ final class RandomJobs {
                 size(1),
                 size(1),
                 random.nextBoolean() ? null : Length.inches("5000"),
-                random.nextBoolean() ? Length.ZERO : size(1));
+                random.nextBoolean() ? Length.ZERO : size(1),
+                mayBe(90));
     }
 
     private Trim trim() {
