@@ -75,12 +75,24 @@ class StopReachTest {
                 plan.certificate(),
                 List.of(),
                 new Derived(d.buyingList(), d.offcuts(), steps, moves, d.yield(), d.warnings()));
-        return PlanChecker.check(job, other).stream().map(Violation::cause).distinct().toList();
+        return PlanChecker.check(job, other).stream()
+                .map(Violation::cause)
+                .distinct()
+                .toList();
     }
 
     private static SequenceStep at(SequenceStep s, SetUp setUp) {
         return new SequenceStep(
-                s.step(), s.kind(), setUp, s.board(), s.cut(), s.piece(), s.behind(), s.caution(), s.reason(), s.shape());
+                s.step(),
+                s.kind(),
+                setUp,
+                s.board(),
+                s.cut(),
+                s.piece(),
+                s.behind(),
+                s.caution(),
+                s.reason(),
+                s.shape());
     }
 
     @Test
@@ -144,11 +156,12 @@ class StopReachTest {
                 continue;
             }
             CuttingPlan plan = new Optimizer().plan(job);
-            assertThat(stops(plan)).as("seed %d", seed).noneMatch(setUp -> setUp.stop()
-                    .isMoreThan(reach));
+            assertThat(stops(plan))
+                    .as("seed %d", seed)
+                    .noneMatch(setUp -> setUp.stop().isMoreThan(reach));
             measured += plan.derived().cutSequence().stream()
-                            .anyMatch(step -> step.reason() != null
-                                    && step.reason().contains("measured"))
+                            .anyMatch(step ->
+                                    step.reason() != null && step.reason().contains("measured"))
                     ? 1
                     : 0;
         }

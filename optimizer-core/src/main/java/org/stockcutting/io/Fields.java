@@ -103,7 +103,10 @@ public final class Fields {
                 .or("thicknessTolerance", LENGTH, "1/16 in", "greatest difference of thickness where nothing is planed")
                 .or("maxPlaning", LENGTH, "1/2 in", "most that is planed off beyond the rough thickness")
                 .may("carLength", LENGTH, "longest stock that may be bought")
-                .may("stopReach", LENGTH, "longest piece that the stop of the crosscut saw reaches; longer ones are measured")
+                .may(
+                        "stopReach",
+                        LENGTH,
+                        "longest piece that the stop of the crosscut saw reaches; longer ones are measured")
                 .may("carLoad", WEIGHT, "what may be loaded at once; a heavier load is told")
                 .in("/shop/kerf")
                 .or("crosscut", LENGTH, "1/8 in", "kerf of cuts across")

@@ -48,7 +48,17 @@ public record ShopRules(
             Length thicknessTolerance,
             Length maxPlaning,
             @Nullable Length carLength) {
-        this(kerf, boardTrim, sheetTrim, limits, keepOffcuts, thicknessTolerance, maxPlaning, carLength, Length.ZERO, null);
+        this(
+                kerf,
+                boardTrim,
+                sheetTrim,
+                limits,
+                keepOffcuts,
+                thicknessTolerance,
+                maxPlaning,
+                carLength,
+                Length.ZERO,
+                null);
     }
 
     /** A shop whose stop reaches any length. */
@@ -62,37 +72,92 @@ public record ShopRules(
             Length maxPlaning,
             @Nullable Length carLength,
             Length zoneMargin) {
-        this(kerf, boardTrim, sheetTrim, limits, keepOffcuts, thicknessTolerance, maxPlaning, carLength, zoneMargin, null);
+        this(
+                kerf,
+                boardTrim,
+                sheetTrim,
+                limits,
+                keepOffcuts,
+                thicknessTolerance,
+                maxPlaning,
+                carLength,
+                zoneMargin,
+                null);
     }
 
     /** The same shop with another trim of boards. */
     public ShopRules withBoardTrim(Trim other) {
         return new ShopRules(
-                kerf, other, sheetTrim, limits, keepOffcuts, thicknessTolerance, maxPlaning, carLength, zoneMargin, stopReach);
+                kerf,
+                other,
+                sheetTrim,
+                limits,
+                keepOffcuts,
+                thicknessTolerance,
+                maxPlaning,
+                carLength,
+                zoneMargin,
+                stopReach);
     }
 
     /** The same shop with other saws. */
     public ShopRules withLimits(SawLimits other) {
         return new ShopRules(
-                kerf, boardTrim, sheetTrim, other, keepOffcuts, thicknessTolerance, maxPlaning, carLength, zoneMargin, stopReach);
+                kerf,
+                boardTrim,
+                sheetTrim,
+                other,
+                keepOffcuts,
+                thicknessTolerance,
+                maxPlaning,
+                carLength,
+                zoneMargin,
+                stopReach);
     }
 
     /** The same shop that keeps other offcuts. */
     public ShopRules withKeepOffcuts(List<KeepRule> other) {
         return new ShopRules(
-                kerf, boardTrim, sheetTrim, limits, other, thicknessTolerance, maxPlaning, carLength, zoneMargin, stopReach);
+                kerf,
+                boardTrim,
+                sheetTrim,
+                limits,
+                other,
+                thicknessTolerance,
+                maxPlaning,
+                carLength,
+                zoneMargin,
+                stopReach);
     }
 
     /** The same shop with another car, or none. */
     public ShopRules withCarLength(@Nullable Length other) {
         return new ShopRules(
-                kerf, boardTrim, sheetTrim, limits, keepOffcuts, thicknessTolerance, maxPlaning, other, zoneMargin, stopReach);
+                kerf,
+                boardTrim,
+                sheetTrim,
+                limits,
+                keepOffcuts,
+                thicknessTolerance,
+                maxPlaning,
+                other,
+                zoneMargin,
+                stopReach);
     }
 
     /** The same shop, clear parts so far away from bad zones. */
     public ShopRules withZoneMargin(Length other) {
         return new ShopRules(
-                kerf, boardTrim, sheetTrim, limits, keepOffcuts, thicknessTolerance, maxPlaning, carLength, other, stopReach);
+                kerf,
+                boardTrim,
+                sheetTrim,
+                limits,
+                keepOffcuts,
+                thicknessTolerance,
+                maxPlaning,
+                carLength,
+                other,
+                stopReach);
     }
 
     /** The same shop with a stop that reaches so far, or any length. */

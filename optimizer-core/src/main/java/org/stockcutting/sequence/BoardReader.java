@@ -234,9 +234,8 @@ final class BoardReader {
                 && longestPart(stick.node(), stick.block(), stick.leftFirst(), stick.leftLast())
                         .isMoreThan(freed);
         boolean final_ = kind == StepKind.CROSSCUT && isPlanedLater(stick.takenNode());
-        boolean measured = kind == StepKind.CROSSCUT
-                && RowOrder.holdsPart(stick.takenNode())
-                && workshop.isBeyondStop(freed);
+        boolean measured =
+                kind == StepKind.CROSSCUT && RowOrder.holdsPart(stick.takenNode()) && workshop.isBeyondStop(freed);
         return reasons.of(freed, longerStays, stick.far(), final_, measured);
     }
 

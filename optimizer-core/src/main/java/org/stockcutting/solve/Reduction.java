@@ -91,7 +91,8 @@ final class Reduction {
         // anything.
         boolean staves = component.pieces().stream().anyMatch(piece -> piece.kind() == RoughPiece.Kind.STAVE);
         boolean exact = scale.exact() && costs.exact() && !rounded && !staves;
-        return new Reduced(instance, members, component.stock(), scale.unitX(), scale.unitY(), costs.unit(), leastOffcut(), exact);
+        return new Reduced(
+                instance, members, component.stock(), scale.unitX(), scale.unitY(), costs.unit(), leastOffcut(), exact);
     }
 
     private List<ItemType> items(List<List<RoughPiece>> members) {

@@ -25,7 +25,8 @@ class PatternSaverTest {
     private static Answer saved(Instance instance, Answer before, long seed, long steps) {
         List<Boolean> onHand =
                 instance.stocks().stream().map(stock -> stock.cost() == 0).toList();
-        List<Answer.PatternUse> uses = new PatternSaver().improve(instance, before.uses(), onHand, true, meter(steps), seed);
+        List<Answer.PatternUse> uses =
+                new PatternSaver().improve(instance, before.uses(), onHand, true, meter(steps), seed);
         return new Answer(uses, before.unplaced(), before.duals(), before.provedPlacement(), before.searchedBound());
     }
 
@@ -67,7 +68,8 @@ class PatternSaverTest {
         Instance instance = new Instance(items, List.of(stock), 0, 0, Instance.Limits.NONE, List.of(), List.of());
         List<Answer.PatternUse> start = List.of(
                 new Answer.PatternUse(0, 1, row(items, 0, 0)), new Answer.PatternUse(0, 1, row(items, 1, 1, 2, 2)));
-        List<Answer.PatternUse> uses = new PatternSaver().improve(instance, start, List.of(false), true, meter(100_000), 1);
+        List<Answer.PatternUse> uses =
+                new PatternSaver().improve(instance, start, List.of(false), true, meter(100_000), 1);
         assertThat(uses).singleElement().satisfies(use -> {
             assertThat(use.copies()).isEqualTo(2);
             assertThat(use.layout()).isEqualTo(row(items, 0, 1, 2));
