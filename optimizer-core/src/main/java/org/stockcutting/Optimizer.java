@@ -58,7 +58,14 @@ public final class Optimizer {
      */
     public CuttingPlan plan(Job job, Effort effort, ProgressListener listener, CancelToken cancel) {
         review(job);
-        return new PlanningRun(JobOrder.of(job.withEffort(effort)).sorted(), listener, cancel).run(solver);
+        Job sorted = JobOrder.of(job.withEffort(effort)).sorted();
+        CuttingPlan plan = new PlanningRun(sorted, listener, cancel).run(solver);
+        CuttingPlan withMisses = new NearMisses(solver, sorted, plan, cancel).added();
+        List<Violation> violations = withMisses == plan ? List.of() : PlanChecker.check(sorted, withMisses);
+        if (!violations.isEmpty()) {
+            throw new PlanRejectedException(violations);
+        }
+        return withMisses;
     }
 
     /** Compares the stock of a job with the effort it asks for. */
@@ -180,7 +187,9 @@ public final class Optimizer {
 
     private boolean placesAll(Job purchase, Effort effort) {
         try {
-            return plan(purchase, effort, ProgressListener.NONE, new CancelToken())
+            Job sorted = JobOrder.of(purchase.withEffort(effort)).sorted();
+            return new PlanningRun(sorted, ProgressListener.NONE, new CancelToken())
+                    .run(solver)
                     .unplaced()
                     .isEmpty();
         } catch (PlanRejectedException e) {

@@ -87,7 +87,9 @@ public enum Cause {
     /** Two layouts are equal and should be one. */
     LAYOUTS_NOT_MERGED("layouts-not-merged"),
     /** A warning that is due is missing. */
-    WARNING("warning");
+    WARNING("warning"),
+    /** A near miss makes a part smaller than it may be, or gains nothing. */
+    NEAR_MISS("near-miss");
 
     private final String word;
 

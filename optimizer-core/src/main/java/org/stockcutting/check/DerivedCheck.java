@@ -1,14 +1,21 @@
 package org.stockcutting.check;
 
 import java.math.BigDecimal;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import org.stockcutting.job.Goal;
+import org.stockcutting.part.Part;
+import org.stockcutting.part.Section;
+import org.stockcutting.part.Side;
 import org.stockcutting.plan.BuyingLine;
 import org.stockcutting.plan.Derived;
+import org.stockcutting.plan.NearMiss;
 import org.stockcutting.stock.Form;
 import org.stockcutting.stock.Money;
 import org.stockcutting.stock.StockItem;
@@ -33,6 +40,47 @@ final class DerivedCheck {
         for (LayoutCheck.Checked checked : layouts) {
             warnings(derived, checked);
         }
+        nearMisses(derived.nearMisses());
+    }
+
+    /** What can be told without planning again: the part may be that much smaller, the line stands once, and something is gained. */
+    private void nearMisses(List<NearMiss> misses) {
+        Set<String> seen = new HashSet<>();
+        for (int i = 0; i < misses.size(); i++) {
+            NearMiss miss = misses.get(i);
+            String at = "/nearMisses/" + i;
+            Rough rough = facts.roughs().get(miss.part());
+            if (rough == null) {
+                inspection.report(Cause.UNKNOWN_PART, at + "/part", "the job has no part \"" + miss.part() + "\"");
+                continue;
+            }
+            Part part = rough.part();
+            inspection.require(
+                    miss.by().isPositive()
+                            && !miss.by().isMoreThan(part.shaping().tolerance()),
+                    Cause.NEAR_MISS,
+                    at + "/by",
+                    "is more than nothing and at most the tolerance of " + part.id());
+            inspection.require(
+                    miss.side() == Side.LENGTH || part.section() instanceof Section.Measured,
+                    Cause.NEAR_MISS,
+                    at + "/side",
+                    "a trade size has no width to make smaller");
+            inspection.require(
+                    seen.add(miss.side() + " " + part.id()),
+                    Cause.NEAR_MISS,
+                    at,
+                    "this side of this part stands twice");
+            inspection.require(isGain(miss), Cause.NEAR_MISS, at, "nothing is gained");
+        }
+    }
+
+    private boolean isGain(NearMiss miss) {
+        Money saves = miss.saves();
+        if (saves == null || facts.job().goal() == Goal.BOARDS) {
+            return miss.places() > 0 || miss.boards() + miss.sheets() > 0;
+        }
+        return miss.places() > 0 || saves.minorUnits() > 0;
     }
 
     private void buying(List<BuyingLine> lines) {

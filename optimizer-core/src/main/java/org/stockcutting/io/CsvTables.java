@@ -65,6 +65,7 @@ public final class CsvTables {
                 .text("group", Part::group)
                 .plain("group.rule", CsvTables::binding)
                 .text("note", Part::note)
+                .plain("tolerance", p -> tolerance(p, lengths))
                 .plain("edging.start", p -> band(p, Edging::start, lengths))
                 .plain("edging.end", p -> band(p, Edging::end, lengths))
                 .plain("edging.edge", p -> band(p, Edging::edge, lengths))
@@ -104,6 +105,11 @@ public final class CsvTables {
         return part.shaping().taper() == null
                 ? null
                 : value.apply(part.shaping().taper());
+    }
+
+    private static @Nullable String tolerance(Part part, LengthWriter lengths) {
+        Length tolerance = part.shaping().tolerance();
+        return tolerance.isZero() ? null : lengths.exact(tolerance);
     }
 
     private static @Nullable String band(Part part, Function<Edging, @Nullable Length> side, LengthWriter lengths) {

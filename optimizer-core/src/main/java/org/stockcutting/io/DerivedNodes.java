@@ -9,6 +9,7 @@ import org.stockcutting.length.VolumeWriter;
 import org.stockcutting.plan.BuyingLine;
 import org.stockcutting.plan.Derived;
 import org.stockcutting.plan.LongestOffcut;
+import org.stockcutting.plan.NearMiss;
 import org.stockcutting.plan.Warning;
 import org.stockcutting.plan.YieldFigures;
 
@@ -43,6 +44,9 @@ final class DerivedNodes {
                     .put("atMost", lengths.exact(longest.atMost()))
                     .put("certified", longest.certified());
         }
+        if (!derived.nearMisses().isEmpty()) {
+            doc.set("nearMisses", nearMisses(derived.nearMisses()));
+        }
     }
 
     static ArrayNode buyingList(List<BuyingLine> lines) {
@@ -66,6 +70,24 @@ final class DerivedNodes {
         ArrayNode list = JsonOutput.list();
         for (Warning w : warnings) {
             list.addObject().put("code", w.code()).put("pointer", w.pointer()).put("text", w.text());
+        }
+        return list;
+    }
+
+    private ArrayNode nearMisses(List<NearMiss> misses) {
+        ArrayNode list = JsonOutput.list();
+        for (NearMiss miss : misses) {
+            ObjectNode node = list.addObject()
+                    .put("part", miss.part())
+                    .put("side", miss.side().word())
+                    .put("by", lengths.exact(miss.by()))
+                    .put("places", miss.places())
+                    .put("boards", miss.boards())
+                    .put("sheets", miss.sheets());
+            if (miss.saves() != null) {
+                node.put("saves", miss.saves().amount().toPlainString());
+            }
+            node.put("smallest", miss.smallest());
         }
         return list;
     }

@@ -11,13 +11,16 @@ import org.jspecify.annotations.Nullable;
 import org.stockcutting.job.FaultCode;
 import org.stockcutting.job.Goal;
 import org.stockcutting.job.Job;
+import org.stockcutting.length.Length;
 import org.stockcutting.length.LengthFormatException;
 import org.stockcutting.length.Volume;
 import org.stockcutting.material.NominalCatalog;
 import org.stockcutting.material.NominalSize;
+import org.stockcutting.part.Side;
 import org.stockcutting.plan.BuyingLine;
 import org.stockcutting.plan.Derived;
 import org.stockcutting.plan.LongestOffcut;
+import org.stockcutting.plan.NearMiss;
 import org.stockcutting.plan.Warning;
 import org.stockcutting.plan.YieldFigures;
 import org.stockcutting.stock.Money;
@@ -42,7 +45,8 @@ final class DerivedReader {
                 Or.of(doc.integer("setUps"), 0),
                 figures(doc.object("yield")),
                 warnings(doc),
-                longestOffcut(doc.object("longestOffcut")));
+                longestOffcut(doc.object("longestOffcut")),
+                nearMisses(doc));
     }
 
     private static @Nullable LongestOffcut longestOffcut(@Nullable DocObject node) {
@@ -127,6 +131,24 @@ final class DerivedReader {
         } catch (LengthFormatException e) {
             return null;
         }
+    }
+
+    private List<NearMiss> nearMisses(DocObject doc) {
+        List<NearMiss> misses = new ArrayList<>();
+        for (DocObject node : doc.objects("nearMisses")) {
+            if (node != null) {
+                misses.add(new NearMiss(
+                        Or.of(node.text("part"), Or.NAME),
+                        Or.of(node.word("side", Side.values(), Side::word), Side.LENGTH),
+                        Or.of(node.length("by"), Length.ZERO),
+                        Or.of(node.integer("places"), 0),
+                        Or.of(node.integer("boards"), 0),
+                        Or.of(node.integer("sheets"), 0),
+                        money(node, "saves"),
+                        Or.of(node.bool("smallest"), false)));
+            }
+        }
+        return misses;
     }
 
     private static List<Warning> warnings(DocObject doc) {

@@ -164,7 +164,10 @@ public final class Fields {
                 .or("spares", INTEGER, "0", "extra pieces from waste, for the whole job")
                 .may("note", TEXT, "printed only")
                 .may("edging", OBJECT, "strips glued to its sides; the part is cut smaller by their thickness")
-                .later("tolerance", "how much smaller is acceptable")
+                .may(
+                        "tolerance",
+                        LENGTH,
+                        "how much shorter or narrower is acceptable, for near misses; nothing where absent")
                 .later("grades", "acceptable grades")
                 .later("ends", "angles of the ends")
                 .may("taper", OBJECT, "it gets smaller towards its far end")

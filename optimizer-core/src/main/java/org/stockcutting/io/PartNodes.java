@@ -37,6 +37,9 @@ final class PartNodes {
         if (part.note() != null) {
             node.put("note", part.note());
         }
+        if (!part.shaping().tolerance().isZero()) {
+            JobWriter.put(node, "tolerance", part.shaping().tolerance(), lengths);
+        }
         if (!part.edging().isNone()) {
             ObjectNode edging = node.putObject("edging");
             JobWriter.put(edging, "start", part.edging().start(), lengths);

@@ -14,6 +14,7 @@ import static org.stockcutting.io.FieldType.VOLUME;
 import java.util.List;
 import org.stockcutting.job.Goal;
 import org.stockcutting.part.Shaping;
+import org.stockcutting.part.Side;
 import org.stockcutting.part.Taper;
 import org.stockcutting.pattern.Direction;
 import org.stockcutting.plan.Status;
@@ -77,6 +78,7 @@ public final class PlanFields {
                 .may("yield", OBJECT, "where the wood goes")
                 .may("warnings", LIST, "what a maker should know")
                 .may("longestOffcut", OBJECT, "longest leftover of a bought board that is only crosscut")
+                .may("nearMisses", LIST, "what a slightly smaller part would save; a claim of the planner")
                 .may("defaults", OBJECT, "defaults that were filled in, by their pointers");
     }
 
@@ -223,7 +225,16 @@ public final class PlanFields {
                 .in("/longestOffcut")
                 .needs("length", LENGTH, "behind the last cut, up to the far raw end")
                 .needs("atMost", LENGTH, "no plan of this value or below leaves a longer one")
-                .needs("certified", BOOLEAN, "true if the two are equal: then there is no longer one");
+                .needs("certified", BOOLEAN, "true if the two are equal: then there is no longer one")
+                .in("/nearMisses/*")
+                .needs("part", TEXT, "id of the part")
+                .needsWord("side", Words.of(Side.values(), Side::word), "which side is smaller")
+                .needs("by", LENGTH, "how much")
+                .or("places", INTEGER, "0", "how many parts more can be made")
+                .or("boards", INTEGER, "0", "how many boards less are bought")
+                .or("sheets", INTEGER, "0", "how many sheets less are bought")
+                .may("saves", DECIMAL, "money saved")
+                .or("smallest", BOOLEAN, "false", "true if it is proved that one step less would not do");
     }
 
     private static FieldTable.Builder piece(FieldTable.Builder t, String part) {

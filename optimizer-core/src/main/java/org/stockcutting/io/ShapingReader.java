@@ -3,6 +3,7 @@ package org.stockcutting.io;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.stockcutting.length.Length;
 import org.stockcutting.part.Mark;
 import org.stockcutting.part.Shaping;
 import org.stockcutting.part.Taper;
@@ -23,7 +24,8 @@ final class ShapingReader {
                 taper(part.object("taper")),
                 marks,
                 Or.of(part.word("fit", Shaping.Fit.values(), Shaping.Fit::word), Shaping.Fit.TO_SIZE),
-                Or.of(part.word("hand", Shaping.Hand.values(), Shaping.Hand::word), Shaping.Hand.NONE));
+                Or.of(part.word("hand", Shaping.Hand.values(), Shaping.Hand::word), Shaping.Hand.NONE),
+                Or.of(part.length("tolerance"), Length.ZERO));
     }
 
     private static @Nullable Taper taper(@Nullable DocObject taper) {

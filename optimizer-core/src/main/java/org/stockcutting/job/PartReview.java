@@ -110,11 +110,27 @@ final class PartReview {
                 JobReview.MOST_PIECES,
                 got -> "Part " + part.id() + " asks for " + got + " spares; give 0 or more.");
         findings.positive(at + "/length", part.length());
+        tolerance(at, part);
         if (part.section() instanceof Section.Measured section) {
             findings.positive(at + "/width", section.width());
             findings.positive(at + "/thickness", section.thickness());
         } else if (part.section() instanceof Section.Nominal section) {
             nominal(at + "/nominal", section.name());
+        }
+    }
+
+    private void tolerance(String at, Part part) {
+        Length tolerance = part.shaping().tolerance();
+        findings.notNegative(at + "/tolerance", tolerance);
+        if (!tolerance.isLessThan(part.length()) && part.length().isPositive()) {
+            findings.add(
+                    at + "/tolerance",
+                    FaultCode.CONFLICT,
+                    findings.say(tolerance),
+                    "less than " + findings.say(part.length()),
+                    "A part of " + findings.say(part.length()) + " that may be " + findings.say(tolerance)
+                            + " smaller may be nothing; give a tolerance below its length.",
+                    at + "/length");
         }
     }
 

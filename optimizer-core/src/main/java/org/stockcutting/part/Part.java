@@ -109,6 +109,29 @@ public record Part(
                 other);
     }
 
+    /** The same line with this side smaller; a trade size has no width to make smaller. */
+    public Part smaller(Side side, Length by) {
+        Length otherLength = side == Side.LENGTH ? length.minus(by) : length;
+        Section otherSection = side == Side.WIDTH && section instanceof Section.Measured measured
+                ? new Section.Measured(measured.width().minus(by), measured.thickness())
+                : section;
+        return new Part(
+                id,
+                quantity,
+                otherLength,
+                otherSection,
+                material,
+                grain,
+                woodClass,
+                spares,
+                making,
+                group,
+                note,
+                edging,
+                shaping,
+                selection);
+    }
+
     /** Finished length without its edging. */
     public Length coreLength() {
         return length.minus(edging.fromLength());

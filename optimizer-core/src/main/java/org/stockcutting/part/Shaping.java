@@ -5,20 +5,26 @@ import org.jspecify.annotations.Nullable;
 import org.stockcutting.length.Length;
 
 /**
- * What is done to a part after it has its size.
+ * What is done to a part after it has its size, and how exact that is.
  *
  * @param taper how it is tapered, or null
  * @param marks what is marked on it, in the order of the parts list
  * @param fit whether it gets its finished length from the parts list or from the work it goes into
  * @param hand whether it has a mirror image
+ * @param tolerance how much shorter or narrower is acceptable, at least 0: the plan itself never uses it, near misses ask about it
  */
-public record Shaping(@Nullable Taper taper, List<Mark> marks, Fit fit, Hand hand) {
+public record Shaping(@Nullable Taper taper, List<Mark> marks, Fit fit, Hand hand, Length tolerance) {
 
     /** Nothing is done to it. */
     public static final Shaping NONE = new Shaping(null, List.of(), Fit.TO_SIZE, Hand.NONE);
 
     public Shaping {
         marks = List.copyOf(marks);
+    }
+
+    /** A part whose sizes are what they are. */
+    public Shaping(@Nullable Taper taper, List<Mark> marks, Fit fit, Hand hand) {
+        this(taper, marks, fit, hand, Length.ZERO);
     }
 
     /** When a part gets its finished length. */
@@ -74,7 +80,7 @@ public record Shaping(@Nullable Taper taper, List<Mark> marks, Fit fit, Hand han
 
     /** True if the part is done once it has its size. */
     public boolean isNone() {
-        return equals(NONE);
+        return withTolerance(Length.ZERO).equals(NONE);
     }
 
     /** The mark farthest from the reference end, to the far side of its bore; zero where none is measured from there. */
@@ -105,6 +111,11 @@ public record Shaping(@Nullable Taper taper, List<Mark> marks, Fit fit, Hand han
 
     /** The same, of another hand. */
     public Shaping withHand(Hand other) {
-        return new Shaping(taper, marks, fit, other);
+        return new Shaping(taper, marks, fit, other, tolerance);
+    }
+
+    /** The same, to be that much smaller at most. */
+    public Shaping withTolerance(Length other) {
+        return new Shaping(taper, marks, fit, hand, other);
     }
 }

@@ -32,4 +32,9 @@ public record CuttingPlan(
         unplaced = List.copyOf(unplaced);
         violations = List.copyOf(violations);
     }
+
+    /** The same plan with something else that follows from it. */
+    public CuttingPlan withDerived(Derived other) {
+        return new CuttingPlan(header, cost, objective, layouts, unplaced, certificate, violations, other);
+    }
 }

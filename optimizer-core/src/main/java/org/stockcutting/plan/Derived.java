@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 import org.stockcutting.stock.StockItem;
 
 /**
- * What follows from the core of a plan; anyone can recompute it.
+ * What follows from the core of a plan; anyone can recompute it, near misses by planning again.
  *
  * @param buyingList what to buy, by stock id
  * @param offcuts kept offcuts as stock on hand of the next job, by id
@@ -14,6 +14,7 @@ import org.stockcutting.stock.StockItem;
  * @param yield where the wood goes
  * @param warnings what a maker should know
  * @param longestOffcut the longest leftover and how long it could be; null where no bought board is only crosscut
+ * @param nearMisses what a slightly smaller part would save, by part id; empty where no part may be smaller
  */
 public record Derived(
         List<BuyingLine> buyingList,
@@ -22,16 +23,18 @@ public record Derived(
         int setUps,
         YieldFigures yield,
         List<Warning> warnings,
-        @Nullable LongestOffcut longestOffcut) {
+        @Nullable LongestOffcut longestOffcut,
+        List<NearMiss> nearMisses) {
 
     public Derived {
         buyingList = List.copyOf(buyingList);
         offcuts = List.copyOf(offcuts);
         cutSequence = List.copyOf(cutSequence);
         warnings = List.copyOf(warnings);
+        nearMisses = List.copyOf(nearMisses);
     }
 
-    /** Nothing is known of the longest leftover. */
+    /** Nothing is known of the longest leftover and of near misses. */
     public Derived(
             List<BuyingLine> buyingList,
             List<StockItem.OnHand> offcuts,
@@ -39,11 +42,16 @@ public record Derived(
             int setUps,
             YieldFigures yield,
             List<Warning> warnings) {
-        this(buyingList, offcuts, cutSequence, setUps, yield, warnings, null);
+        this(buyingList, offcuts, cutSequence, setUps, yield, warnings, null, List.of());
     }
 
     /** The same with what is known of the longest leftover. */
     public Derived withLongestOffcut(@Nullable LongestOffcut longest) {
-        return new Derived(buyingList, offcuts, cutSequence, setUps, yield, warnings, longest);
+        return new Derived(buyingList, offcuts, cutSequence, setUps, yield, warnings, longest, nearMisses);
+    }
+
+    /** The same with these near misses. */
+    public Derived withNearMisses(List<NearMiss> misses) {
+        return new Derived(buyingList, offcuts, cutSequence, setUps, yield, warnings, longestOffcut, misses);
     }
 }

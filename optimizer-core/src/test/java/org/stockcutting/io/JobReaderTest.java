@@ -145,7 +145,8 @@ class JobReaderTest {
                                         null,
                                         null)
                                 .withEdging(
-                                        new Edging(in("0.125"), in("0.09375"), in("0.0625"), Length.ZERO, in("1.5"))),
+                                        new Edging(in("0.125"), in("0.09375"), in("0.0625"), Length.ZERO, in("1.5")))
+                                .withShaping(Shaping.NONE.withTolerance(in("0.0625"))),
                         new Part(
                                 "cleat",
                                 1,

@@ -20,6 +20,7 @@ import org.stockcutting.job.Fault;
 import org.stockcutting.job.Job;
 import org.stockcutting.length.Length;
 import org.stockcutting.length.Volume;
+import org.stockcutting.part.Side;
 import org.stockcutting.pattern.CutNode;
 import org.stockcutting.pattern.Direction;
 import org.stockcutting.pattern.PlacedPiece;
@@ -29,6 +30,7 @@ import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.Derived;
 import org.stockcutting.plan.Layout;
 import org.stockcutting.plan.LongestOffcut;
+import org.stockcutting.plan.NearMiss;
 import org.stockcutting.plan.Objective;
 import org.stockcutting.plan.PlanHeader;
 import org.stockcutting.plan.SequenceStep;
@@ -157,7 +159,9 @@ class PlanTextTest {
                         volume.minus(new Volume(BigInteger.ONE)),
                         new BigDecimal("0.8600")),
                 List.of(new Warning("raw-end", "/layouts/0", "a raw end stays")),
-                new LongestOffcut(in("35.375"), in("40.25"), false));
+                new LongestOffcut(in("35.375"), in("40.25"), false),
+                List.of(new NearMiss(
+                        "post", Side.WIDTH, in("0.015625"), 1, -1, 2, new Money(new BigDecimal("-3.98"), USD), true)));
         return new CuttingPlan(
                 new PlanHeader("job", JobHash.of(job), Status.PARTIAL, StopReason.PROVED, true, 7, 18_211, 1, "1.0.0"),
                 new Money(new BigDecimal("7.96"), USD),

@@ -35,6 +35,7 @@ import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
 import org.stockcutting.part.Selection;
+import org.stockcutting.part.Shaping;
 import org.stockcutting.part.ShowFaces;
 import org.stockcutting.stock.Condition;
 import org.stockcutting.stock.Form;
@@ -184,10 +185,11 @@ final class RandomJobs {
                         Making.StaveSource.values()[random.nextInt(2)]);
             default -> new Making.Lamination(2 + random.nextInt(6));
         };
+        Length length = size(80);
         return new Part(
                         name(0) + " " + i,
                         1 + random.nextInt(9),
-                        size(80),
+                        length,
                         section,
                         "oak",
                         random.nextBoolean() ? null : Grain.values()[random.nextInt(3)],
@@ -197,7 +199,9 @@ final class RandomJobs {
                         random.nextBoolean() ? null : "group " + random.nextInt(2),
                         random.nextBoolean() ? null : name(0))
                 .withEdging(edging(section))
-                .withSelection(Selection.NONE.withShowFaces(ShowFaces.values()[random.nextInt(2)]));
+                .withSelection(Selection.NONE.withShowFaces(ShowFaces.values()[random.nextInt(2)]))
+                .withShaping(Shaping.NONE.withTolerance(
+                        random.nextBoolean() ? Length.ZERO : Length.ofNanometres(length.nanometres() / 4)));
     }
 
     private Edging edging(Section section) {

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.stockcutting.draw.PieceNames;
 import org.stockcutting.draw.PrintedLengths;
 import org.stockcutting.job.Job;
+import org.stockcutting.length.LengthWriter;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.Layout;
 import org.stockcutting.plan.LongestOffcut;
@@ -38,6 +39,7 @@ public final class PlanText {
             page.wrapped(BoundText.sentence(plan, amounts), "  ");
         }
         unplaced(plan, page);
+        nearMisses(plan, page);
         layouts(plan, page);
         new SequenceText(job, lengths)
                 .print(plan.derived().cutSequence(), plan.derived().setUps(), page);
@@ -59,6 +61,17 @@ public final class PlanText {
         for (Unplaced missing : plan.unplaced()) {
             page.wrapped("  " + UnplacedText.sentence(missing), "    ");
         }
+    }
+
+    private void nearMisses(CuttingPlan plan, TextPage page) {
+        if (plan.derived().nearMisses().isEmpty()) {
+            return;
+        }
+        LengthWriter exact =
+                new LengthWriter(job.writing().unit(), job.writing().decimal());
+        NearMissText text = new NearMissText(amounts, exact, lengths);
+        page.gap().line("Nearly");
+        plan.derived().nearMisses().forEach(miss -> page.wrapped("  " + text.sentence(miss), "    "));
     }
 
     private void layouts(CuttingPlan plan, TextPage page) {

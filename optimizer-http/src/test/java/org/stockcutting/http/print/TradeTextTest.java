@@ -28,6 +28,16 @@ class TradeTextTest {
                 .containsPattern("A +11 +~5/32 +walnut, black");
     }
 
+    /** Two of 24-1/4 in and a kerf of 1/8 in are 5/8 in longer than 48 in: 5/16 in each, and one board does. */
+    @Test
+    void nearMissesArePrinted() {
+        String text = text(
+                "\"precision\": \"1/16\", ",
+                ", \"id\": \"side\"}, {\"id\": \"shelf\", \"quantity\": 2,"
+                        + "\"length\": \"24-1/4\", \"width\": \"11\", \"thickness\": \"1\", \"tolerance\": \"1/2\"");
+        assertThat(text).contains("If shelf may be 5/16 in shorter: 1 board less, $50.00 saved. Less would not do.");
+    }
+
     @Test
     void theBillAndTheStripsArePrinted() {
         String text = text(
