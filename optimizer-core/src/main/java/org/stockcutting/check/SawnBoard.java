@@ -25,6 +25,7 @@ final class SawnBoard {
     private final Set<Rect> blocks = new LinkedHashSet<>();
     private final Set<Rect> whole = new LinkedHashSet<>();
     private final int copy;
+    private final FirstCuts firstCuts;
     private int stubs;
 
     /**
@@ -36,6 +37,7 @@ final class SawnBoard {
         this.copy = copy;
         this.facts = facts;
         this.layout = layout;
+        this.firstCuts = new FirstCuts(facts.job(), layout);
         layout.layout().pieces().forEach(piece -> pieces.put(Rect.of(piece), piece));
         put(layout.board().raw());
     }
@@ -63,6 +65,11 @@ final class SawnBoard {
 
     long thickness() {
         return layout.board().thickness();
+    }
+
+    /** True for the cuts that are made with a saw of their own before all others. */
+    boolean breaksDown(SawCut cut) {
+        return firstCuts.contains(cut);
     }
 
     /** The two sides of a cut; a side without extent is null. */
@@ -155,6 +162,12 @@ final class SawnBoard {
             wrong.add("a " + step.kind().word() + " does not go that way");
         }
         SetUp setUp = step.setUp();
+        if (breaksDown(cut)) {
+            if (setUp != null) {
+                wrong.add("the first cuts of a sheet are made along a drawn line, and a stop is set");
+            }
+            return;
+        }
         if (setUp == null) {
             Length reach = facts.job().shop().limits().ripCapacity();
             boolean outOfReach = !across

@@ -25,6 +25,7 @@ final class SequenceSimulator {
     private final Inspection inspection;
     private final SortedMap<String, List<Batch>> batches = new TreeMap<>();
     private final Benchwork bench;
+    private boolean brokenDown;
 
     /** Equal boards: number {@code first} to {@code first + repeat - 1} of their stock. */
     private record Batch(LayoutCheck.Checked layout, int first, SortedMap<Integer, SawnBoard> begun) {
@@ -112,6 +113,7 @@ final class SequenceSimulator {
         } else if (step.shape() != null && cut != null) {
             wrong.add("a step that saws something marks nothing");
         } else if (cut == null || to == null) {
+            brokenDown = true;
             bench.make(step, wrong);
         } else if (board == null) {
             wrong.add("does not say which board is sawn");
@@ -127,6 +129,11 @@ final class SequenceSimulator {
         SawnBoard board = board(name);
         if (board == null) {
             return;
+        }
+        if (!board.breaksDown(cut)) {
+            brokenDown = true;
+        } else if (brokenDown) {
+            wrong.add("is a first cut of a sheet, but comes after other work");
         }
         SawnBoard.Sides sides = board.saw(step, cut, to.nanometres(), wrong);
         if (sides == null) {

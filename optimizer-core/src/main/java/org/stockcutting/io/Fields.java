@@ -48,6 +48,7 @@ public final class Fields {
     public static final FieldTable JOB = FieldTable.of()
             .with(Fields::job)
             .with(Fields::shop)
+            .with(Fields::machines)
             .with(Fields::allowances)
             .with(Fields::parts)
             .with(Fields::forSale)
@@ -86,8 +87,8 @@ public final class Fields {
                 .may("yardCuts", OBJECT, "first cuts made by the yard")
                 .may("compare", LIST, "subsets of stock to compare, each a list of ids")
                 .may("zoneMargin", LENGTH, "how far clear parts keep away from bad zones")
-                .later("breakdown", "first cuts oversize with another saw")
-                .later("machines", "jointer and planer widths and least lengths")
+                .may("breakdown", OBJECT, "the saw that the first cuts of sheets are made with, on the floor")
+                .may("machines", OBJECT, "what jointer and planer take")
                 .later("tally", "how the yard rounds measured boards")
                 .later("setUpPrice", "what one set-up is worth")
                 .may("wood", OBJECT, "knots to be expected, and how sure to be; changes no plan");
@@ -128,6 +129,23 @@ public final class Fields {
                 .orWord("form", "board", FORMS, "form of the stock it comes from")
                 .needs("length", LENGTH, "least length")
                 .or("width", LENGTH, "0", "least width");
+    }
+
+    private static FieldTable.Builder machines(FieldTable.Builder t) {
+        return t.in("/breakdown")
+                .needs("kerf", LENGTH, "what that saw removes")
+                .or("over", LENGTH, "0", "left on beside its cut, inside the kerf that layouts leave")
+                .in("/machines")
+                .may("jointer", OBJECT, "the jointer")
+                .may("planer", OBJECT, "the planer")
+                .with(b -> machine(b, "/machines/jointer"))
+                .with(b -> machine(b, "/machines/planer"));
+    }
+
+    private static FieldTable.Builder machine(FieldTable.Builder t, String pattern) {
+        return t.in(pattern)
+                .may("width", LENGTH, "widest piece that it takes")
+                .may("shortest", LENGTH, "shortest piece that it takes");
     }
 
     private static FieldTable.Builder allowances(FieldTable.Builder t) {

@@ -108,7 +108,9 @@ public final class JobReader {
     private Job job(DocObject doc, Reading reading, Writing writing) {
         String material = Or.of(doc.text("material"), Or.NAME);
         DocObject shopDoc = doc.objectOrEmpty("shop");
-        ShopRules shop = ShopReader.read(shopDoc).withZoneMargin(Or.of(doc.length("zoneMargin"), Length.ZERO));
+        ShopRules shop = ShopReader.read(shopDoc)
+                .withZoneMargin(Or.of(doc.length("zoneMargin"), Length.ZERO))
+                .withMachines(MachineReader.read(doc));
         DocObject profiles = doc.objectOrEmpty("allowances");
         SortedMap<String, AllowanceProfile> allowances = AllowanceReader.read(profiles);
         List<Part> parts = new PartReader(reading, material).read(doc);

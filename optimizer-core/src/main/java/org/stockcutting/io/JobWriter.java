@@ -62,6 +62,7 @@ public final class JobWriter {
         if (!job.shop().zoneMargin().isZero()) {
             put(doc, "zoneMargin", job.shop().zoneMargin(), lengths);
         }
+        MachineNodes.put(doc, job.shop().machines(), lengths);
         if (!job.wood().equals(WoodRules.defaults())) {
             doc.set("wood", WoodNodes.wood(job.wood(), lengths));
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.stockcutting.job.KeepRule;
 import org.stockcutting.job.Kerf;
+import org.stockcutting.job.Machines;
 import org.stockcutting.job.SawLimits;
 import org.stockcutting.job.ShopRules;
 import org.stockcutting.length.Length;
@@ -27,7 +28,8 @@ final class ShopReader {
                 Or.zero(shop.length("maxPlaning")),
                 shop.length("carLength"),
                 Length.ZERO,
-                shop.length("stopReach"));
+                shop.length("stopReach"),
+                Machines.UNKNOWN);
     }
 
     private static SawLimits limits(DocObject limits) {

@@ -1,6 +1,7 @@
 package org.stockcutting.job;
 
 import java.util.Map;
+import org.stockcutting.length.Length;
 import org.stockcutting.stock.Trim;
 
 /** Reviews the shop and its allowance profiles. */
@@ -31,7 +32,34 @@ final class ShopReview {
         findings.notNegative("/shop/maxPlaning", shop.maxPlaning());
         findings.positive("/shop/carLength", shop.carLength());
         findings.positive("/shop/stopReach", shop.stopReach());
+        machines(shop);
         job.allowances().forEach((name, profile) -> profile("/allowances/" + escaped(name), name, profile));
+    }
+
+    private void machines(ShopRules shop) {
+        findings.positive("/machines/jointer/width", shop.machines().jointer().width());
+        findings.positive(
+                "/machines/jointer/shortest", shop.machines().jointer().shortest());
+        findings.positive("/machines/planer/width", shop.machines().planer().width());
+        findings.positive("/machines/planer/shortest", shop.machines().planer().shortest());
+        Machines.Breakdown saw = shop.machines().breakdown();
+        if (saw == null) {
+            return;
+        }
+        findings.positive("/breakdown/kerf", saw.kerf());
+        findings.notNegative("/breakdown/over", saw.over());
+        Length left = shop.kerf().crosscut().min(shop.kerf().rip());
+        if (saw.kerf().plus(saw.over()).isMoreThan(left)) {
+            findings.add(
+                    "/breakdown",
+                    FaultCode.CONFLICT,
+                    findings.say(saw.kerf().plus(saw.over())),
+                    "at most " + findings.say(left),
+                    "The first cuts take " + findings.say(saw.kerf()) + " and leave " + findings.say(saw.over())
+                            + " on, but layouts leave only " + findings.say(left)
+                            + " between pieces; give the shop a kerf of as much as both together.",
+                    "/shop/kerf");
+        }
     }
 
     static void trim(String pointer, Trim trim, Findings findings) {

@@ -21,6 +21,7 @@ import org.stockcutting.stock.Zone;
  * @param carLength longest stock that may be bought, or null
  * @param zoneMargin how far clear parts keep away from bad zones, 0 or more
  * @param stopReach longest piece that the stop of the crosscut saw reaches, or null where it reaches any; longer ones are measured
+ * @param machines jointer, planer and the saw for first cuts
  */
 public record ShopRules(
         Kerf kerf,
@@ -32,7 +33,8 @@ public record ShopRules(
         Length maxPlaning,
         @Nullable Length carLength,
         Length zoneMargin,
-        @Nullable Length stopReach) {
+        @Nullable Length stopReach,
+        Machines machines) {
 
     public ShopRules {
         keepOffcuts = List.copyOf(keepOffcuts);
@@ -58,7 +60,8 @@ public record ShopRules(
                 maxPlaning,
                 carLength,
                 Length.ZERO,
-                null);
+                null,
+                Machines.UNKNOWN);
     }
 
     /** A shop whose stop reaches any length. */
@@ -82,7 +85,8 @@ public record ShopRules(
                 maxPlaning,
                 carLength,
                 zoneMargin,
-                null);
+                null,
+                Machines.UNKNOWN);
     }
 
     /** The same shop with another trim of boards. */
@@ -97,7 +101,8 @@ public record ShopRules(
                 maxPlaning,
                 carLength,
                 zoneMargin,
-                stopReach);
+                stopReach,
+                machines);
     }
 
     /** The same shop with other saws. */
@@ -112,7 +117,8 @@ public record ShopRules(
                 maxPlaning,
                 carLength,
                 zoneMargin,
-                stopReach);
+                stopReach,
+                machines);
     }
 
     /** The same shop that keeps other offcuts. */
@@ -127,7 +133,8 @@ public record ShopRules(
                 maxPlaning,
                 carLength,
                 zoneMargin,
-                stopReach);
+                stopReach,
+                machines);
     }
 
     /** The same shop with another car, or none. */
@@ -142,7 +149,8 @@ public record ShopRules(
                 maxPlaning,
                 other,
                 zoneMargin,
-                stopReach);
+                stopReach,
+                machines);
     }
 
     /** The same shop, clear parts so far away from bad zones. */
@@ -157,7 +165,8 @@ public record ShopRules(
                 maxPlaning,
                 carLength,
                 other,
-                stopReach);
+                stopReach,
+                machines);
     }
 
     /** The same shop with a stop that reaches so far, or any length. */
@@ -172,6 +181,23 @@ public record ShopRules(
                 maxPlaning,
                 carLength,
                 zoneMargin,
+                other,
+                machines);
+    }
+
+    /** The same shop with other machines. */
+    public ShopRules withMachines(Machines other) {
+        return new ShopRules(
+                kerf,
+                boardTrim,
+                sheetTrim,
+                limits,
+                keepOffcuts,
+                thicknessTolerance,
+                maxPlaning,
+                carLength,
+                zoneMargin,
+                stopReach,
                 other);
     }
 

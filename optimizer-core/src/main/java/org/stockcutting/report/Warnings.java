@@ -6,7 +6,9 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.stockcutting.blank.RoughPiece;
 import org.stockcutting.blank.RoughSection;
+import org.stockcutting.job.Machines;
 import org.stockcutting.length.Length;
 import org.stockcutting.length.LengthWriter;
 import org.stockcutting.pattern.PlacedPiece;
@@ -30,6 +32,9 @@ final class Warnings {
 
     /** Parts are ripped from a board without a straight edge, and nothing is taken off it there. */
     static final String NO_STRAIGHT_EDGE = "no-straight-edge";
+
+    /** A piece or panel is wider than jointer or planer take. */
+    static final String TOO_WIDE = "wider-than-machine";
 
     /** Rules of thumb in workshop teaching: think twice about work shorter than 12 in, keep hands 3 in from the blade. */
     private static final Length SHORT = Length.inches("12");
@@ -59,6 +64,45 @@ final class Warnings {
         crookedEdge(pointer, layout);
         thinner(pointer, layout);
         smallWork(pointer, layout);
+        tooWide(pointer, layout);
+    }
+
+    /** What has to be flat is milled in pieces that the machines take, or by hand. */
+    private void tooWide(String pointer, Layout layout) {
+        Machines machines = lookup.job().shop().machines();
+        TreeSet<String> wide = new TreeSet<>();
+        for (PlacedPiece piece : layout.pieces()) {
+            RoughPiece rough = lookup.rough(piece.part());
+            if (!(rough.section() instanceof RoughSection.Sized sized) || !sized.planed()) {
+                continue;
+            }
+            // Surfaced as it leaves the board; a panel once more when it is glued.
+            compare(
+                    wide,
+                    piece.part(),
+                    "jointer",
+                    machines.jointer(),
+                    piece.width(),
+                    "rip it to narrower staves first");
+            Length planed = piece.width();
+            if (rough.kind() == RoughPiece.Kind.STAVE) {
+                Length panel = rough.trail().get(rough.trail().size() - 2).width();
+                planed = panel == null ? planed : panel.max(planed);
+            }
+            compare(wide, piece.part(), "planer", machines.planer(), planed, "glue it up in parts that fit");
+        }
+        if (!wide.isEmpty()) {
+            add(TOO_WIDE, pointer, String.join(" ", wide));
+        }
+    }
+
+    private void compare(
+            TreeSet<String> wide, String part, String name, Machines.Machine machine, Length width, String wayOut) {
+        Length widest = machine.width();
+        if (widest != null && width.isMoreThan(widest)) {
+            wide.add(part + " is milled " + writer.withUnit(width) + " wide, and the " + name + " takes "
+                    + writer.withUnit(widest) + ": " + wayOut + ", or flatten it by hand.");
+        }
     }
 
     private void rawSides(String pointer, Layout layout) {

@@ -53,7 +53,7 @@ final class Bench {
     private final List<Task> tasks;
     private final int[] waitsFor;
     private final List<SequenceStep> steps = new ArrayList<>();
-    private Task.Phase phase = Task.Phase.SHEETS;
+    private Task.Phase phase = Task.Phase.BREAKDOWN;
     private int setUps;
 
     /** A bench for these steps; each stands at the index of its order. */

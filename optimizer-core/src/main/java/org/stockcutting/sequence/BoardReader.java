@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.stockcutting.job.Machines;
 import org.stockcutting.length.Length;
 import org.stockcutting.pattern.CutNode;
 import org.stockcutting.pattern.Direction;
@@ -26,6 +27,7 @@ final class BoardReader {
     private final int copy;
     private final String board;
     private final boolean sheet;
+    private final Machines.@Nullable Breakdown breakdown;
     private final Slack slack;
     private final Reasons reasons;
     private final Map<Place, PlacedPiece> pieces = new HashMap<>();
@@ -89,6 +91,7 @@ final class BoardReader {
         this.board = board;
         StockItem stock = workshop.stock(layout.stock());
         this.sheet = stock != null && stock.form() == Form.SHEET;
+        this.breakdown = workshop.job().shop().machines().breakdown();
         this.slack = new Slack(workshop.job(), stock, layout);
         this.reasons = new Reasons(workshop.job().writing().unit().isImperial());
         for (PlacedPiece piece : layout.pieces()) {
@@ -97,10 +100,11 @@ final class BoardReader {
     }
 
     void read() {
-        read(layout.cuts(), new Block(Length.ZERO, Length.ZERO, layout.length(), layout.width()), null);
+        Block raw = new Block(Length.ZERO, Length.ZERO, layout.length(), layout.width());
+        read(layout.cuts(), raw, null, sheet && breakdown != null);
     }
 
-    private void read(CutNode node, Block block, @Nullable Task freedBy) {
+    private void read(CutNode node, Block block, @Nullable Task freedBy, boolean breaksDown) {
         if (node instanceof CutNode.PartLeaf) {
             Piece piece = partAt(node, block);
             PlacedPiece placed = placedAt(node, block);
@@ -108,11 +112,14 @@ final class BoardReader {
                 pieceWork.freed(placed, piece, board, layout.thickness(), freedBy);
             }
         } else if (node instanceof CutNode.Cuts cuts) {
-            row(cuts, block, freedBy);
+            row(cuts, block, freedBy, breaksDown);
         }
     }
 
-    private void row(CutNode.Cuts node, Block block, @Nullable Task freedBy) {
+    private void row(CutNode.Cuts node, Block block, @Nullable Task freedBy, boolean breaksDown) {
+        Task.Phase phase = breaksDown ? Task.Phase.BREAKDOWN : sheet ? Task.Phase.SHEETS : Task.Phase.SIZES;
+        // Squaring alone does not break a sheet down: the first cuts are those behind it.
+        boolean on = breaksDown && onlyTrims(node);
         boolean[] order =
                 RowOrder.of(node, block, workshop.job().shop().limits().minimumPiece());
         List<Task> row = new ArrayList<>();
@@ -121,13 +128,13 @@ final class BoardReader {
         int last = node.slots().size();
         for (boolean far : order) {
             Stick stick = new Stick(node, block, first, last, far);
-            before = workshop.add(draft(stick), sheet ? Task.Phase.SHEETS : Task.Phase.SIZES, before);
+            before = workshop.add(draft(stick, breaksDown), phase, before);
             row.add(before);
-            read(stick.takenNode(), stick.freed(), before);
+            read(stick.takenNode(), stick.freed(), before, on);
             first = stick.leftFirst();
             last = stick.leftLast();
         }
-        read(node.pieces().get(first), block.piece(node, first), before);
+        read(node.pieces().get(first), block.piece(node, first), before, on);
         countRuns(row);
     }
 
@@ -145,10 +152,18 @@ final class BoardReader {
         }
     }
 
-    private Workshop.Draft draft(Stick stick) {
+    private static boolean onlyTrims(CutNode.Cuts node) {
+        return node.pieces().stream()
+                        .filter(piece -> piece != CutNode.RestLeaf.TRIM && piece != CutNode.RestLeaf.SLIVER)
+                        .count()
+                == 1;
+    }
+
+    private Workshop.Draft draft(Stick stick, boolean breaksDown) {
         Direction cut = stick.node().cut();
         StepKind kind = kind(stick);
-        boolean atStop = (kind == StepKind.RIP || kind == StepKind.CROSSCUT)
+        boolean atStop = !breaksDown
+                && (kind == StepKind.RIP || kind == StepKind.CROSSCUT)
                 && RowOrder.holdsPart(stick.takenNode())
                 && stop(stick).isPositive()
                 && !(kind == StepKind.CROSSCUT && workshop.isBeyondStop(stop(stick)));
@@ -170,8 +185,10 @@ final class BoardReader {
                         slack.of(stick.node(), stick.block(), stick.leftFirst(), stick.leftLast(), stick.far())),
                 own == null ? other : own,
                 own == null ? null : other,
-                workshop.cautions()
-                        .ofCut(cut, stick.onSaw(), stick.freed(), layout.thickness(), atStop, rawEdge, sheet),
+                breaksDown && breakdown != null
+                        ? workshop.cautions().ofBreakdown(breakdown, kind == StepKind.TRIM)
+                        : workshop.cautions()
+                                .ofCut(cut, stick.onSaw(), stick.freed(), layout.thickness(), atStop, rawEdge, sheet),
                 reason(stick, kind),
                 null);
     }

@@ -4,8 +4,11 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.stockcutting.job.Machines;
+import org.stockcutting.job.Writing;
 import org.stockcutting.length.Length;
 import org.stockcutting.length.LengthUnit;
+import org.stockcutting.length.LengthWriter;
 import org.stockcutting.pattern.Direction;
 
 /**
@@ -19,8 +22,22 @@ final class Cautions {
 
     private final boolean imperial;
 
-    Cautions(boolean imperial) {
-        this.imperial = imperial;
+    private final Machines machines;
+    private final LengthWriter writer;
+
+    Cautions(Writing writing, Machines machines) {
+        this.imperial = writing.unit().isImperial();
+        this.machines = machines;
+        this.writer = new LengthWriter(writing.unit(), writing.decimal());
+    }
+
+    /** What is said at the first cuts of a sheet, where they are made with a saw of their own. */
+    String ofBreakdown(Machines.Breakdown saw, boolean trims) {
+        String over = trims || saw.over().isZero()
+                ? ""
+                : " Leave " + writer.withUnit(saw.over()) + " on, and take it off at the fence before anything else.";
+        return "Break the sheet down flat on the floor or on a grid, with the saw led along a straight edge." + over
+                + " Follow the machine's manual.";
     }
 
     /**
@@ -80,7 +97,8 @@ final class Cautions {
     /** The cautions for jointing a piece. */
     @Nullable String ofJoint(Length length, @Nullable Length width, Length thickness) {
         List<String> cautions = new ArrayList<>();
-        tooShort(cautions, length, "jointer");
+        tooShort(cautions, length, "jointer", machines.jointer());
+        tooWide(cautions, width, "jointer", machines.jointer(), "rip it first, or flatten it by hand or on a sled.");
         if (thickness.isLessThan(Limits.THIN_ON_JOINTER)) {
             cautions.add("Thin stock on the jointer: use a carrier board or a plane by hand.");
         }
@@ -91,16 +109,29 @@ final class Cautions {
     }
 
     /** The cautions for planing a piece. */
-    @Nullable String ofPlane(Length length) {
+    @Nullable String ofPlane(Length length, Length width) {
         List<String> cautions = new ArrayList<>();
-        tooShort(cautions, length, "planer");
+        tooShort(cautions, length, "planer", machines.planer());
+        tooWide(cautions, width, "planer", machines.planer(), "glue it up in parts that fit, or flatten it by hand.");
         return joined(cautions);
     }
 
-    private void tooShort(List<String> cautions, Length length, String machine) {
-        if (length.isLessThan(Limits.SHORT_WORK)) {
-            cautions.add("Under " + size("12 in", "305 mm") + " is too short for most machines: the " + machine
+    private void tooShort(List<String> cautions, Length length, String name, Machines.Machine machine) {
+        Length shortest = machine.shortest();
+        if (shortest == null && length.isLessThan(Limits.SHORT_WORK)) {
+            cautions.add("Under " + size("12 in", "305 mm") + " is too short for most machines: the " + name
                     + " wants it carried between long runners, or worked by hand.");
+        } else if (shortest != null && length.isLessThan(shortest)) {
+            cautions.add("Shorter than the " + name + " takes (" + writer.withUnit(shortest)
+                    + "): carry it between long runners, or work it by hand.");
+        }
+    }
+
+    private void tooWide(
+            List<String> cautions, @Nullable Length width, String name, Machines.Machine machine, String wayOut) {
+        Length widest = machine.width();
+        if (width != null && widest != null && width.isMoreThan(widest)) {
+            cautions.add("Wider than the " + name + " takes (" + writer.withUnit(widest) + "): " + wayOut);
         }
     }
 

@@ -64,7 +64,7 @@ final class PieceWork {
                     Task.Phase.SIZES,
                     last);
         }
-        last = planed(route, placed.length(), piece, board, last);
+        last = planed(route, placed, piece, board, last);
         Length width = placed.width();
         Length off = route.ripOff();
         if (off != null) {
@@ -101,13 +101,13 @@ final class PieceWork {
         return route.part().coreSection() instanceof Section.Measured finished ? finished.thickness() : thickness;
     }
 
-    private @Nullable Task planed(Route route, Length length, Piece piece, String board, @Nullable Task before) {
+    private @Nullable Task planed(Route route, PlacedPiece placed, Piece piece, String board, @Nullable Task before) {
         Length over = route.planeOver();
         Length to = route.planeTo();
         if (to == null) {
             return before;
         }
-        String caution = workshop.cautions().ofPlane(length);
+        String caution = workshop.cautions().ofPlane(placed.length(), placed.width());
         Task last = before;
         if (over != null) {
             last = workshop.add(
@@ -162,7 +162,7 @@ final class PieceWork {
                             new SetUp(PLANER, thickness),
                             null,
                             piece,
-                            workshop.cautions().ofPlane(panel.length)),
+                            workshop.cautions().ofPlane(panel.length, panel.width)),
                     Task.Phase.SIZES,
                     last);
         }

@@ -27,6 +27,8 @@ final class Task {
 
     /** What is done before what, whatever position it is done at. */
     enum Phase {
+        /** First cuts of sheets, where another saw makes them. */
+        BREAKDOWN,
         /** Sheets are sawn to pieces. */
         SHEETS,
         /** Boards are sawn to pieces, and everything gets its size. */

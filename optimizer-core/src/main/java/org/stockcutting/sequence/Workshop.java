@@ -30,7 +30,7 @@ final class Workshop {
 
     Workshop(Job job) {
         this.job = job;
-        this.cautions = new Cautions(job.writing().unit().isImperial());
+        this.cautions = new Cautions(job.writing(), job.shop().machines());
         BlankPlanner.plan(job).forEach(rough -> routes.put(rough.part().id(), Route.of(rough, job)));
         Stream.concat(job.forSale().stream(), job.onHand().stream()).forEach(item -> stock.put(item.id(), item));
     }

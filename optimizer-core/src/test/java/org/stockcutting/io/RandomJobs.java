@@ -14,6 +14,7 @@ import org.stockcutting.job.Goal;
 import org.stockcutting.job.Job;
 import org.stockcutting.job.KeepRule;
 import org.stockcutting.job.Kerf;
+import org.stockcutting.job.Machines;
 import org.stockcutting.job.OwnWood;
 import org.stockcutting.job.SawLimits;
 import org.stockcutting.job.Seasons;
@@ -94,6 +95,13 @@ final class RandomJobs {
                 terms(currency),
                 List.of(),
                 WoodRules.defaults());
+        Length least = job.shop().kerf().crosscut().min(job.shop().kerf().rip());
+        boolean apart = least.isPositive() && random.nextBoolean();
+        Machines machines = new Machines(
+                new Machines.Machine(mayBe(12), null),
+                new Machines.Machine(mayBe(20), mayBe(12)),
+                apart ? new Machines.Breakdown(least, Length.ZERO) : null);
+        job = random.nextBoolean() ? job : job.withShop(job.shop().withMachines(machines));
         return random.nextBoolean() ? job : new RandomShapings(random.nextLong()).shaped(job);
     }
 
@@ -164,7 +172,8 @@ final class RandomJobs {
                 size(1),
                 random.nextBoolean() ? null : Length.inches("5000"),
                 random.nextBoolean() ? Length.ZERO : size(1),
-                mayBe(90));
+                mayBe(90),
+                Machines.UNKNOWN);
     }
 
     private Trim trim() {

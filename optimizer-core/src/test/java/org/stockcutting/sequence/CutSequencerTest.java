@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.stockcutting.job.Effort;
 import org.stockcutting.job.Goal;
 import org.stockcutting.job.Job;
+import org.stockcutting.job.Machines;
 import org.stockcutting.job.ShopRules;
 import org.stockcutting.job.Writing;
 import org.stockcutting.length.Length;
@@ -133,13 +134,17 @@ class CutSequencerTest {
         assertThat(sequence.setUps()).isEqualTo(1);
     }
 
+    private static Cautions cautions(LengthUnit unit) {
+        return new Cautions(new Writing(unit, '.', null, Currency.getInstance("USD")), Machines.UNKNOWN);
+    }
+
     /**
      * Limits as saw manuals print them: push sticks for strips and short work, no crosscutting against the fence, a stop that frees short
      * parts. Common practice, no source.
      */
     @Test
     void cautionsStandWhereTheyAreDue() {
-        Cautions cautions = new Cautions(true);
+        Cautions cautions = cautions(LengthUnit.INCH);
         assertThat(ofCut(cautions, Direction.CROSSCUT, block("40", "4"), block("20", "4"), true))
                 .isNull();
         assertThat(ofCut(cautions, Direction.CROSSCUT, block("11", "4"), block("8", "4"), true))
@@ -164,11 +169,11 @@ class CutSequencerTest {
                 .contains("jointer")
                 .contains("Thin")
                 .contains("push blocks");
-        assertThat(cautions.ofPlane(in("11"))).contains("planer");
-        assertThat(cautions.ofPlane(in("12"))).isNull();
+        assertThat(cautions.ofPlane(in("11"), in("4"))).contains("planer");
+        assertThat(cautions.ofPlane(in("12"), in("4"))).isNull();
         assertThat(ofCut(cautions, Direction.RIP, block("20", "24"), block("20", "12"), true))
                 .contains("than wide");
-        assertThat(ofCut(new Cautions(false), Direction.RIP, block("40", "4"), block("40", "1.25"), true))
+        assertThat(ofCut(cautions(LengthUnit.MILLIMETRE), Direction.RIP, block("40", "4"), block("40", "1.25"), true))
                 .contains("38 mm");
     }
 
