@@ -44,6 +44,11 @@ record Lifted(Limit limit, @Nullable String name, Job job) {
         for (Rule rule : Rules.of(job)) {
             lifted.add(new Lifted(Limit.GROUP, rule.name(), without(job, rule.name())));
         }
+        for (Part part : job.parts()) {
+            if (part.selection().cutFrom() != null) {
+                lifted.add(new Lifted(Limit.CUT_FROM, part.id(), anywhere(job, part.id())));
+            }
+        }
         for (StockItem.ForSale item : job.forSale()) {
             if (item.available() != null) {
                 lifted.add(new Lifted(Limit.AVAILABLE, item.id(), unlimited(job, item.id())));
@@ -69,6 +74,14 @@ record Lifted(Limit limit, @Nullable String name, Job job) {
         return parts(
                 job,
                 part -> group.equals(part.group()) ? part.line(part.id(), part.quantity(), part.spares(), null) : part);
+    }
+
+    private static Job anywhere(Job job, String id) {
+        return parts(
+                job,
+                part -> part.id().equals(id)
+                        ? part.withSelection(part.selection().withCutFrom(null))
+                        : part);
     }
 
     private static Job parts(Job job, UnaryOperator<Part> change) {

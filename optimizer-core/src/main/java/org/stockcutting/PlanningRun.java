@@ -64,10 +64,30 @@ final class PlanningRun {
             plan = assemble(solved, SolvedComponent::asCut, false);
             violations = PlanChecker.check(job, plan);
         }
+        if (!violations.isEmpty() && pieces.stream().anyMatch(PlanningRun::isChosen)) {
+            // The saws cannot free a piece at the place that was chosen for it: it is left out and named.
+            plan = assemble(solved, PlanningRun::withoutChosen, false);
+            violations = PlanChecker.check(job, plan);
+        }
         if (!violations.isEmpty()) {
             throw new PlanRejectedException(violations);
         }
         return plan;
+    }
+
+    private static boolean isChosen(RoughPiece piece) {
+        return piece.part().selection().cutFrom() != null;
+    }
+
+    private static List<Board> withoutChosen(SolvedComponent solved) {
+        List<Board> boards = new ArrayList<>();
+        for (Board board : solved.asCut()) {
+            Board rest = board.without(label -> isChosen(label.piece()));
+            if (rest != null) {
+                boards.add(rest);
+            }
+        }
+        return boards;
     }
 
     private CuttingPlan assemble(

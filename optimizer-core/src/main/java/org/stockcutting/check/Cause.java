@@ -62,6 +62,8 @@ public enum Cause {
     CAR_LENGTH("car-length"),
     /** Pieces that belong on one board lie on several. */
     GROUP("group"),
+    /** A piece lies elsewhere than the maker chose. */
+    CUT_FROM("cut-from"),
     /** Quantities left out do not add up, or the reason given is not true. */
     UNPLACED("unplaced"),
     /** The cost is not the sum of the prices. */

@@ -7,6 +7,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.stockcutting.part.Binding;
+import org.stockcutting.part.CutFrom;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
 
@@ -29,6 +30,7 @@ final class CopyCheck {
         }
         groups();
         new MateCheck(facts, census, inspection).check();
+        facts.roughs().values().forEach(this::chosen);
         new NeighbourCheck(facts, census, inspection).check();
     }
 
@@ -100,6 +102,29 @@ final class CopyCheck {
                 Cause.STAVE_SOURCE,
                 at,
                 who + " asks for staves from " + panel.from().word() + ", got " + boards);
+    }
+
+    /** A piece whose place the maker chose lies there. */
+    private void chosen(Rough rough) {
+        CutFrom place = rough.part().selection().cutFrom();
+        if (place == null) {
+            return;
+        }
+        Board board = facts.boards().get(place.stock());
+        long near = board == null ? 0 : board.usable().y0();
+        long edge = place.edge() == null ? near : place.edge().nanometres();
+        for (Census.Copy copy : census.of(rough.part().id()).getOrDefault(1, List.of())) {
+            inspection.require(
+                    copy.board().equals(place.stock() + " #1")
+                            && copy.rect().x0() == place.from().nanometres()
+                            && copy.rect().y0() == edge
+                            && !copy.turned(),
+                    Cause.CUT_FROM,
+                    copy.pointer(),
+                    rough.part().id() + " is to be cut from " + place.stock() + " at "
+                            + Inspection.mm(place.from().nanometres()) + ", lies on " + copy.board() + " at "
+                            + copy.rect().text());
+        }
     }
 
     /** Pieces of one set that belong together lie on one board; spares belong to no set. */

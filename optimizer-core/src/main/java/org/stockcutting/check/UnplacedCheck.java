@@ -121,6 +121,7 @@ final class UnplacedCheck {
 
     private boolean hasRules(Rough rough) {
         return rough.part().group() != null
+                || rough.part().selection().cutFrom() != null
                 || rough.isStave()
                 || shop.carLength() != null
                 || facts.boards().values().stream().anyMatch(b -> !b.evenness().isEven())

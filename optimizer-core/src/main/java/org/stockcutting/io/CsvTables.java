@@ -12,6 +12,7 @@ import org.stockcutting.job.Job;
 import org.stockcutting.length.Length;
 import org.stockcutting.length.LengthWriter;
 import org.stockcutting.part.Binding;
+import org.stockcutting.part.CutFrom;
 import org.stockcutting.part.Edging;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
@@ -49,6 +50,9 @@ public final class CsvTables {
                 .text("material", Part::material)
                 .plain("grain", p -> p.grain() == null ? null : p.grain().word())
                 .plain("class", p -> p.woodClass().word())
+                .text("cutFrom.stock", p -> chosen(p, CutFrom::stock))
+                .plain("cutFrom.from", p -> chosen(p, place -> lengths.exact(place.from())))
+                .plain("cutFrom.edge", p -> chosen(p, place -> length(place.edge(), lengths)))
                 .plain(
                         "showFaces",
                         p -> p.selection().goodFaceOnly()
@@ -94,6 +98,11 @@ public final class CsvTables {
                                 ? null
                                 : MarkText.write(p.shaping().marks(), lengths))
                 .write(job.parts());
+    }
+
+    private static @Nullable String chosen(Part part, Function<CutFrom, @Nullable String> field) {
+        CutFrom place = part.selection().cutFrom();
+        return place == null ? null : field.apply(place);
     }
 
     private static @Nullable String binding(Part part) {

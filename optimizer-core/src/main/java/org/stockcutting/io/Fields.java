@@ -190,7 +190,7 @@ public final class Fields {
                 .later("ends", "angles of the ends")
                 .may("taper", OBJECT, "it gets smaller towards its far end")
                 .may("marks", LIST, "what is marked on it, and bored")
-                .later("cutFrom", "the maker's own choice of stock")
+                .may("cutFrom", OBJECT, "the maker's own choice of wood, kept by every plan")
                 .orWord(
                         "fit",
                         Shaping.Fit.TO_SIZE.word(),
@@ -237,6 +237,10 @@ public final class Fields {
                 .may("edge", LENGTH, "thickness on the near edge")
                 .may("farEdge", LENGTH, "thickness on the far edge")
                 .or("over", LENGTH, "1 in", "how much longer than its side each strip is cut")
+                .in("/parts/*/cutFrom")
+                .needs("stock", TEXT, "id of a single piece on hand")
+                .needs("from", LENGTH, "where the rough piece begins, from the raw start end")
+                .may("edge", LENGTH, "where it begins across; right behind the trim where absent")
                 .in("/parts/*/group")
                 .needs("name", TEXT, "name of the group")
                 .orWord("rule", "same-board", Words.of(Binding.values(), Binding::word), "what the group asks for");

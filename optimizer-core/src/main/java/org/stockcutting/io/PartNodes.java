@@ -2,6 +2,7 @@ package org.stockcutting.io;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.stockcutting.length.LengthWriter;
+import org.stockcutting.part.CutFrom;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
@@ -32,6 +33,12 @@ final class PartNodes {
         }
         if (part.selection().goodFaceOnly()) {
             node.put("showFaces", part.selection().showFaces().word());
+        }
+        CutFrom chosen = part.selection().cutFrom();
+        if (chosen != null) {
+            ObjectNode place = node.putObject("cutFrom").put("stock", chosen.stock());
+            JobWriter.put(place, "from", chosen.from(), lengths);
+            JobWriter.put(place, "edge", chosen.edge(), lengths);
         }
         node.put("class", part.woodClass().word()).put("spares", part.spares());
         if (part.note() != null) {

@@ -10,6 +10,7 @@ import org.stockcutting.length.Length;
 import org.stockcutting.material.Grain;
 import org.stockcutting.material.WoodClass;
 import org.stockcutting.part.Binding;
+import org.stockcutting.part.CutFrom;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
@@ -108,7 +109,8 @@ final class PartReader {
                 ShapingReader.read(line),
                 new Selection(
                         binding(line),
-                        Or.of(line.word("showFaces", ShowFaces.values(), ShowFaces::word), ShowFaces.BOTH)));
+                        Or.of(line.word("showFaces", ShowFaces.values(), ShowFaces::word), ShowFaces.BOTH),
+                        cutFrom(line)));
     }
 
     private Section section(DocObject line) {
@@ -208,6 +210,16 @@ final class PartReader {
             return null;
         }
         return group.text("name");
+    }
+
+    private static @Nullable CutFrom cutFrom(DocObject line) {
+        DocObject place = line.object("cutFrom");
+        return place == null
+                ? null
+                : new CutFrom(
+                        Or.of(place.text("stock"), Or.NAME),
+                        Or.of(place.length("from"), Length.ZERO),
+                        place.length("edge"));
     }
 
     private static Binding binding(DocObject line) {

@@ -62,6 +62,7 @@ final class PartReview {
             new ShapingReview(job, findings).review(at, part);
             making(at, part);
             group(at, i, part);
+            new CutFromReview(job, findings).review(at, part);
             pieces = Math.min(Long.MAX_VALUE / 2, pieces + pieces(part));
         }
         new PairReview(job, findings).review();

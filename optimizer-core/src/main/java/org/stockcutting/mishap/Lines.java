@@ -227,7 +227,9 @@ public final class Lines {
         String wanted = batch.named(part.id());
         String id = wanted.equals(part.id()) ? wanted : free(wanted);
         String group = part.group() == null || lonely ? null : inSet(part.group(), batch.set());
-        Part line = part.line(id, numbers.size(), spares, group);
+        // A place that was chosen on a whole board means nothing on what is left of it.
+        Part line = part.line(id, numbers.size(), spares, group)
+                .withSelection(part.selection().withCutFrom(null));
         boolean oneHand = batch.hand() != Shaping.Hand.NONE;
         parts.add(oneHand ? line.withShaping(part.shaping().withHand(batch.hand())) : line);
         lines.add(new Replan.Line(id, part.id(), numbers, List.of()));
@@ -296,7 +298,7 @@ public final class Lines {
                 part.note(),
                 Edging.NONE,
                 Shaping.NONE,
-                part.selection().withBinding(Binding.SAME_BOARD)));
+                part.selection().withBinding(Binding.SAME_BOARD).withCutFrom(null)));
         lines.add(new Replan.Line(
                 id,
                 part.id(),

@@ -105,7 +105,8 @@ public record Comparison(
         STAGES("stages"),
         FIRST_CUT("first-cut"),
         GROUP("group"),
-        AVAILABLE("available");
+        AVAILABLE("available"),
+        CUT_FROM("cut-from");
 
         private final String word;
 

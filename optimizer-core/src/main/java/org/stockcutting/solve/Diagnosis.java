@@ -12,6 +12,7 @@ import org.stockcutting.length.Length;
 import org.stockcutting.length.LengthUnit;
 import org.stockcutting.length.LengthWriter;
 import org.stockcutting.part.Binding;
+import org.stockcutting.part.CutFrom;
 import org.stockcutting.part.Making;
 import org.stockcutting.pattern.fit.Fit;
 import org.stockcutting.pattern.fit.UsableArea;
@@ -139,6 +140,16 @@ public final class Diagnosis {
     private Unplaced lastReason(
             RoughPiece piece, int missing, boolean proved, List<StockItem> allowed, Map<String, Integer> used) {
         String id = piece.part().id();
+        CutFrom chosen = piece.part().selection().cutFrom();
+        if (chosen != null) {
+            return unplaced(
+                    id,
+                    missing,
+                    Unplaced.Reason.EXCLUDED_BY_RULE,
+                    "cut from " + chosen.stock() + " at " + text(chosen.from()),
+                    null,
+                    "measure the place again, or leave cutFrom out and let the plan choose");
+        }
         boolean exhausted = proved && !isEasy(piece, allowed, used);
         boolean limited = allowed.stream()
                 .allMatch(item -> item.copies().isPresent()

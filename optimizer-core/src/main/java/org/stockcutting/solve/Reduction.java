@@ -50,12 +50,12 @@ final class Reduction {
         Reduction reduction = new Reduction(job, rows.component());
         reduction.joined = !rows.isEmpty();
         // A run may fit otherwise than as a blank: with a zone in a saw cut, say. Bounds do not rest on blanks.
-        reduction.rounded = reduction.joined;
+        reduction.rounded = rows.isInexact();
         return reduction.build();
     }
 
     static Reduced reduce(Job job, Component component) {
-        return reduce(job, Rows.of(job, component));
+        return reduce(job, Rows.of(job, component, false));
     }
 
     private Reduced build() {

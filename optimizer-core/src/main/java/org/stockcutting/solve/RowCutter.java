@@ -27,7 +27,7 @@ final class RowCutter {
     static Board cut(Board board, Rows rows, Kerf kerf) {
         RowCutter cutter = new RowCutter(board, rows, kerf);
         Region region = cutter.cut(board.region());
-        return cutter.used(region);
+        return Board.renumbered(board.stock(), region, cutter.labels);
     }
 
     private Region cut(Region region) {
@@ -84,23 +84,5 @@ final class RowCutter {
                 last.x() + last.length() - item.x(),
                 last.y() + last.width() - item.y(),
                 parts);
-    }
-
-    /** The board with the labels of its places only, numbered as they are cut. */
-    private Board used(Region region) {
-        List<Label> own = new ArrayList<>();
-        Region numbered = numbered(region, own);
-        return new Board(board.stock(), numbered, own);
-    }
-
-    private Region numbered(Region region, List<Label> own) {
-        if (region instanceof Region.Item item) {
-            own.add(labels.get(item.item()));
-            return new Region.Item(own.size() - 1, item.turned(), item.x(), item.y(), item.length(), item.width());
-        }
-        Region.Split split = (Region.Split) region;
-        List<Region> parts = new ArrayList<>();
-        split.parts().forEach(part -> parts.add(numbered(part, own)));
-        return new Region.Split(split.crosscut(), split.x(), split.y(), split.length(), split.width(), parts);
     }
 }

@@ -23,6 +23,8 @@ final class Rows {
     private final Component component;
     private final Kerf kerf;
     private final List<Row> rows = new ArrayList<>();
+    /** True if what engines find to be impossible may be possible. */
+    private boolean inexact;
 
     private Rows(Component component, Kerf kerf) {
         this.component = component;
@@ -30,7 +32,7 @@ final class Rows {
     }
 
     /** The component with its sequences joined; those that the saws could not cut up are left out. */
-    static Rows of(Job job, Component component) {
+    static Rows of(Job job, Component component, boolean pinned) {
         List<RoughPiece> pieces = new ArrayList<>(component.pieces());
         List<Row> rows = new ArrayList<>();
         for (Rule rule : Rules.of(job)) {
@@ -49,6 +51,7 @@ final class Rows {
         pieces.sort(java.util.Comparator.comparing(piece -> piece.part().id()));
         Rows all = new Rows(new Component(pieces, component.stock()), job.shop().kerf());
         all.rows.addAll(rows);
+        all.inexact = pinned || !rows.isEmpty();
         return all;
     }
 
@@ -62,6 +65,10 @@ final class Rows {
         return rows.isEmpty()
                 ? boards
                 : boards.stream().map(board -> RowCutter.cut(board, this, kerf)).toList();
+    }
+
+    boolean isInexact() {
+        return inexact;
     }
 
     boolean isEmpty() {

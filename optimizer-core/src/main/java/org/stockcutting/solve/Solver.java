@@ -3,6 +3,7 @@ package org.stockcutting.solve;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -118,10 +119,11 @@ public final class Solver {
             if (component.stock().isEmpty() || component.pieces().isEmpty()) {
                 return soFar.get(index);
             }
-            Rows rows = Rows.of(job, component);
+            Pins pins = Pins.of(job, component);
+            Rows rows = Rows.of(job, pins.component(), !pins.isEmpty());
             Reduced reduced = Reduction.reduce(job, rows);
             if (reduced.instance().items().isEmpty()) {
-                return soFar.get(index);
+                return pinned(component, pins);
             }
             long limit = budget.workFor(pieces(component), allPieces, components.size());
             long begin = budget.clockOnly() ? System.nanoTime() : started;
@@ -133,12 +135,17 @@ public final class Solver {
                     meter,
                     limit,
                     budget.seed() * 31 + index,
-                    (better, cost) -> tell(index, solved(component, rows, reduced, better, meter)));
-            return solved(component, rows, reduced, answer, meter);
+                    (better, cost) -> tell(index, solved(component, pins, rows, reduced, better, meter)));
+            return solved(component, pins, rows, reduced, answer, meter);
+        }
+
+        private SolvedComponent pinned(Component component, Pins pins) {
+            List<Board> boards = pins.inserted(List.of());
+            return new SolvedComponent(component, boards, boards, new TreeMap<>(), null, false, 0, false);
         }
 
         private SolvedComponent solved(
-                Component component, Rows rows, Reduced reduced, Answer answer, WorkMeter meter) {
+                Component component, Pins pins, Rows rows, Reduced reduced, Answer answer, WorkMeter meter) {
             @Nullable BigInteger searched = null;
             // Under the goal waste real leftovers reach past the usable area and lie beside ripped pieces, which no
             // instance shows.
@@ -149,8 +156,8 @@ public final class Solver {
             boolean limited = Numbering.mayForbid(job);
             return new SolvedComponent(
                     component,
-                    rows.expanded(boards(reduced, answer, false)),
-                    limited ? rows.expanded(boards(reduced, answer, true)) : List.of(),
+                    pins.inserted(rows.expanded(boards(reduced, answer, false))),
+                    limited ? pins.inserted(rows.expanded(boards(reduced, answer, true))) : List.of(),
                     rows.spread(Duals.of(reduced, answer)),
                     searched,
                     reduced.exact() && answer.provedPlacement(),

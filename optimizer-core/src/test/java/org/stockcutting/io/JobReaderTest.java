@@ -37,6 +37,7 @@ import org.stockcutting.material.NominalCatalog;
 import org.stockcutting.material.Weight;
 import org.stockcutting.material.WoodClass;
 import org.stockcutting.part.Binding;
+import org.stockcutting.part.CutFrom;
 import org.stockcutting.part.Edging;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Mark;
@@ -81,7 +82,7 @@ class JobReaderTest {
         Currency cad = Currency.getInstance("CAD");
         assertThat(job.name()).isEqualTo("Bench for the hall");
         assertThat(job.writing()).isEqualTo(new Writing(LengthUnit.INCH, '.', in("0.03125"), cad));
-        assertThat(job.sets()).isEqualTo(2);
+        assertThat(job.sets()).isEqualTo(1);
         assertThat(job.shop().kerf()).isEqualTo(new Kerf(in("0.09375"), in("0.0625")));
         assertThat(job.shop().boardTrim()).isEqualTo(new Trim(in("0.75"), in("0.625"), in("0.125"), in("0.0625")));
         assertThat(job.shop().sheetTrim()).isEqualTo(new Trim(in("0.25"), in("0.1875"), in("0.3125"), in("0.4375")));
@@ -117,7 +118,7 @@ class JobReaderTest {
                                         List.of(new Mark("rail", in("3"), in("0.75"), in("0.375"), in("1"))),
                                         Shaping.Fit.TO_SIZE,
                                         Shaping.Hand.NONE))
-                                .withSelection(new Selection(Binding.PAIRS, ShowFaces.ONE)),
+                                .withSelection(new Selection(Binding.PAIRS, ShowFaces.ONE, null)),
                         new Part(
                                         "seat",
                                         1,
@@ -148,17 +149,19 @@ class JobReaderTest {
                                         new Edging(in("0.125"), in("0.09375"), in("0.0625"), Length.ZERO, in("1.5")))
                                 .withShaping(Shaping.NONE.withTolerance(in("0.0625"))),
                         new Part(
-                                "cleat",
-                                1,
-                                in("12"),
-                                new Section.Nominal("1x2"),
-                                "ash",
-                                null,
-                                WoodClass.CLEAR,
-                                0,
-                                new Making.AsCut(),
-                                null,
-                                null));
+                                        "cleat",
+                                        1,
+                                        in("12"),
+                                        new Section.Nominal("1x2"),
+                                        "ash",
+                                        null,
+                                        WoodClass.CLEAR,
+                                        0,
+                                        new Making.AsCut(),
+                                        null,
+                                        null)
+                                .withSelection(
+                                        Selection.NONE.withCutFrom(new CutFrom("rack-9", in("2.25"), Length.ZERO))));
         assertThat(job.forSale())
                 .containsExactly(new StockItem.ForSale(
                         "oak-8",
@@ -173,7 +176,8 @@ class JobReaderTest {
                         9,
                         new Price(new BigDecimal("7.35"), cad, PriceUnit.BOARD_FOOT)));
         assertThat(job.onHand())
-                .containsExactly(new StockItem.OnHand(
+                .hasSize(2)
+                .contains(new StockItem.OnHand(
                         "rack-3",
                         Form.BOARD,
                         catalog.find("1x8").orElseThrow(),

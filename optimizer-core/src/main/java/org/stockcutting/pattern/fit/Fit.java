@@ -142,6 +142,16 @@ public final class Fit {
         return false;
     }
 
+    /** True if the piece can lie straight with its corner there, everything but its neighbours considered. */
+    public boolean isPlaceFor(RoughPiece piece, StockItem stock, Length x, Length y) {
+        UsableArea area = UsableArea.of(stock, shop);
+        Length width = widthOn(piece, area);
+        return ways(piece, stock).straight()
+                && isInside(area, x, y, piece.length(), width)
+                && isOnWood(piece, stock, area, x.plus(piece.length()), y.plus(width), piece.length())
+                && isClear(piece, stock, x, y, piece.length(), width);
+    }
+
     private static boolean isInside(UsableArea area, Length x, Length y, Length dx, Length dy) {
         return !x.isLessThan(area.x0())
                 && !y.isLessThan(area.y0())

@@ -75,6 +75,7 @@ final class ComparisonSentences {
                         ? "ripping before anything is crosscut"
                         : "crosscutting before anything is ripped";
             case GROUP -> "having " + name + " from one board";
+            case CUT_FROM -> "cutting " + name + " where it was chosen";
             case AVAILABLE -> "the short supply of " + name;
         };
     }
