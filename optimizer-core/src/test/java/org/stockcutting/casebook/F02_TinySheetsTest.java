@@ -20,17 +20,17 @@ import org.stockcutting.solve.instance.ItemType;
 import org.stockcutting.solve.instance.StockType;
 
 /**
- * F: 500 tiny jobs of sheets (two sizes, limited and owned ones, grain, kerfs, trims, bad rectangles, saw limits). Every plan passes the
- * checker and never costs less than its bound; up to four pieces it is as good as trying every edge-to-edge cut at every whole
- * millimetre; without limits it never costs more than shelves filled first-fit. The oracle sees no start trims, so jobs
- * with a nail in a trim, or with a capacity that such a trim uses up, are only held against the checker.
+ * F: 1,000 tiny jobs of sheets, one to six pieces each (two sizes, limited and owned ones, grain, kerfs, trims, bad rectangles, saw
+ * limits). Every plan passes the checker, never costs less than its bound and is as good as trying every edge-to-edge cut at every
+ * whole millimetre; without limits it never costs more than shelves filled first-fit. The oracle sees no start and edge trims, so jobs
+ * with a nail in a trim, or with such a trim and a longest cut, are only held against the checker.
  */
 class F02_TinySheetsTest {
 
-    private static final int JOBS = 500;
+    private static final int JOBS = 1000;
 
     /** A job as text, and as the oracle sees it. */
-    private record Tiny(String text, Instance instance, int pieces, boolean plain, boolean unseenTrim) {}
+    private record Tiny(String text, Instance instance, boolean plain, boolean unseenTrim) {}
 
     private final Optimizer optimizer = new Optimizer();
     private final List<String> wrong = new ArrayList<>();
@@ -48,7 +48,7 @@ class F02_TinySheetsTest {
             }
         }
         assertThat(wrong).as(() -> String.join("\n", wrong)).isEmpty();
-        assertThat(compared).isGreaterThan(JOBS / 4);
+        assertThat(compared).isGreaterThan(JOBS * 4 / 5);
         assertThat(shelved).isGreaterThan(JOBS / 10);
     }
 
@@ -62,7 +62,7 @@ class F02_TinySheetsTest {
         if (bound > value) {
             found.add("bound " + bound + " over value " + value);
         }
-        if (tiny.pieces() <= 4 && !tiny.unseenTrim()) {
+        if (!tiny.unseenTrim()) {
             compared++;
             Oracle oracle = new Oracle(tiny.instance());
             if (placedArea(plan) != oracle.bestWeight()) {
@@ -153,8 +153,7 @@ class F02_TinySheetsTest {
                     + trim[3] + "}");
             Instance.Limits limits = limits();
             text.append("}, parts: [");
-            int open = 1 + random.nextInt(7);
-            int pieces = open;
+            int open = 1 + random.nextInt(6);
             while (open > 0) {
                 open -= part(open);
             }
@@ -172,7 +171,7 @@ class F02_TinySheetsTest {
                 text.append("]");
             }
             Instance instance = new Instance(items, stocks, kerfX, kerfY, limits, List.of(), List.of());
-            return new Tiny(text.toString(), instance, pieces, plain, unseenTrim);
+            return new Tiny(text.toString(), instance, plain, unseenTrim);
         }
 
         private Instance.Limits limits() {
@@ -191,7 +190,7 @@ class F02_TinySheetsTest {
             text.append(across == 0 ? "" : ", crosscutCapacity: " + across);
             text.append(stages == 0 ? "" : ", stages: " + stages);
             text.append("}");
-            unseenTrim = (trim[0] > 0 && longest > 0) || (trim[2] > 0 && across > 0);
+            unseenTrim = (longest > 0 || across > 0) && (trim[0] > 0 || trim[2] > 0);
             return new Instance.Limits(
                     rip == 0 ? Long.MAX_VALUE : rip,
                     longest == 0 ? Long.MAX_VALUE : longest,

@@ -47,7 +47,8 @@ public final class Generated {
         SHEETS(12, plain(ShopJobs::sheets)),
         MIXED(16, plain(ShopJobs::mixed)),
         RUNS(30, plain(ShopJobs::runs)),
-        SERIES(8, plain(ShopJobs::series));
+        SERIES(8, plain(ShopJobs::series)),
+        MEASURED(15, plain(ShopJobs::measured));
 
         private final int usual;
         private final Maker maker;
@@ -61,7 +62,7 @@ public final class Generated {
     /**
      * Makes jobs.
      *
-     * @param words {@code KIND:COUNT}: U, T, CLASS1 to CLASS10, boards, sheets, mixed, runs, series
+     * @param words {@code KIND:COUNT}: U, T, CLASS1 to CLASS10, boards, sheets, mixed, runs, series, measured
      * @param seed seed of all of them
      * @throws IllegalArgumentException if there is no such kind, saying which there are
      */
@@ -114,6 +115,6 @@ public final class Generated {
                 IntStream.rangeClosed(1, CLASSES).mapToObj(i -> "CLASS" + i).collect(Collectors.joining(", "));
         return new IllegalArgumentException(
                 "\"" + words + "\": wanted KIND:COUNT or KIND-ITEMS:COUNT, as U-250:10, with a kind of U, T "
-                        + "(items a multiple of 3), " + classes + ", boards, sheets, mixed, runs, series");
+                        + "(items a multiple of 3), " + classes + ", boards, sheets, mixed, runs, series, measured");
     }
 }

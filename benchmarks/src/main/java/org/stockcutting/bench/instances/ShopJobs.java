@@ -28,6 +28,7 @@ final class ShopJobs {
     private static final Length BOARD_WIDTH = Length.inches("3.5");
     private static final Length BOARD_THICKNESS = Length.inches("1.5");
     private static final Length SHEET_THICKNESS = Length.inches("0.75");
+    private static final int MEASURED = 40;
     private static final Currency DOLLARS = Currency.getInstance("USD");
 
     private final Random random;
@@ -99,6 +100,56 @@ final class ShopJobs {
         }
         shop.sale("b144", Form.BOARD, 144, BOARD_WIDTH, BOARD_THICKNESS, "spruce", 595);
         return new Instance(name, group, shop.job.build(), Known.NOTHING);
+    }
+
+    /**
+     * Clear parts ripped from 40 measured boards of a rack, each with up to six bad rectangles; what they do not give is bought as clear
+     * boards. The parts come to nearly the area of the rack, so more than it gives.
+     */
+    static Instance measured(String name, String group, int lines, Random random) {
+        ShopJobs shop = new ShopJobs(name, random);
+        double rack = 0;
+        for (int i = 1; i <= MEASURED; i++) {
+            rack += shop.measuredBoard(String.format("oak%02d", i));
+        }
+        for (int i = 1; i <= lines; i++) {
+            Length length = shop.eighths(6, 50);
+            Length width = shop.eighths(1, 5);
+            double each = square(length, width);
+            int quantity = (int) Math.max(1, Math.round(0.95 * rack / lines / each * (0.5 + random.nextDouble())));
+            Section section = new Section.Measured(width, SHEET_THICKNESS);
+            shop.part(String.format("part%02d", i), Math.min(40, quantity), length, section, "oak", null);
+        }
+        shop.sale("clear", Form.BOARD, 96, Length.inches("8"), SHEET_THICKNESS, "oak", 3850);
+        shop.sale("clear-long", Form.BOARD, 120, Length.inches("6"), SHEET_THICKNESS, "oak", 3790);
+        return new Instance(name, group, shop.job.build(), Known.NOTHING);
+    }
+
+    private double measuredBoard(String id) {
+        Length length = eighths(48, 120);
+        Length width = eighths(5, 9);
+        List<Zone> zones = new ArrayList<>();
+        for (int n = between(0, 6); n > 0; n--) {
+            Length from = Length.inches("0.125").times(random.nextInt(8 * 44));
+            Length edge = Length.inches("0.125").times(random.nextInt(8 * 3));
+            zones.add(new Zone(
+                    from,
+                    from.plus(eighths(1, 4)),
+                    edge,
+                    edge.plus(eighths(1, 2)),
+                    Zone.Severity.UNUSABLE,
+                    Zone.Face.BOTH,
+                    false));
+        }
+        zones.sort(java.util.Comparator.comparing(Zone::from));
+        job.stock(new StockItem.OnHand(
+                id, Form.BOARD, null, length, width, SHEET_THICKNESS, "oak", Grain.LENGTH, null, 1, zones));
+        return square(length, width);
+    }
+
+    private static double square(Length length, Length width) {
+        double inch = Length.inches("1").nanometres();
+        return length.nanometres() / inch * (width.nanometres() / inch);
     }
 
     private void addBoards(int lines) {

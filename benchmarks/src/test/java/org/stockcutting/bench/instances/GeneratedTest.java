@@ -55,6 +55,19 @@ class GeneratedTest {
         assertThat(all.stream().mapToLong(x -> x).average().orElse(0)).isBetween(59.0, 61.0);
     }
 
+    /** A rack of 40 boards with up to six bad rectangles each, and fifteen sizes of parts that nearly make its area. */
+    @Test
+    void measuredBoardsAreFortyWithUpToSixZones() {
+        for (Instance instance : Generated.of("measured:20", 2)) {
+            Job job = instance.job();
+            assertThat(JobReview.review(job)).isEmpty();
+            assertThat(job.parts()).hasSize(15);
+            assertThat(job.onHand()).hasSize(40);
+            assertThat(job.onHand()).allMatch(board -> board.zones().size() <= 6);
+            assertThat(job.onHand()).anyMatch(board -> board.zones().size() == 6);
+        }
+    }
+
     @Test
     void tripletsFillTheirBoards() {
         for (Instance instance : Generated.of("T:10", 3)) {

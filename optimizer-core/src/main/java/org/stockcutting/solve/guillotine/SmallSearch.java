@@ -12,7 +12,7 @@ import org.stockcutting.solve.instance.WorkMeter;
 final class SmallSearch {
 
     /** More pieces than this are left to the search. */
-    static final int MOST_PIECES = 5;
+    static final int MOST_PIECES = 6;
 
     private static final long MOST_OPERATIONS = 6_000_000;
 

@@ -15,7 +15,7 @@ public final class Oracle {
 
     private final Instance instance;
     private final List<Integer> pieces = new ArrayList<>();
-    private final List<Map<String, Boolean>> known = new ArrayList<>();
+    private final List<Map<Long, Boolean>> known = new ArrayList<>();
     private long bestWeight = -1;
     private long bestCost;
 
@@ -104,7 +104,7 @@ public final class Oracle {
         if (!room(s, mask, x1 - x0, y1 - y0)) {
             return false;
         }
-        String key = mask + " " + x0 + " " + x1 + " " + y0 + " " + y1 + " " + last + stages;
+        long key = key(mask, x0, x1, y0, y1, last, stages, 0);
         Boolean before = known.get(s).get(key);
         if (before != null) {
             return before;
@@ -121,9 +121,19 @@ public final class Oracle {
         return found;
     }
 
+    /** Everything that decides in one number: small pieces on small boards. */
+    private static long key(int mask, long x0, long x1, long y0, long y1, char way, int stages, int kind) {
+        if (mask >= 1 << 8 || (x0 | x1 | y0 | y1) >= 1 << 10 || (x0 | x1 | y0 | y1) < 0 || stages >= 1 << 6) {
+            throw new IllegalArgumentException("too large for an exhaustive search");
+        }
+        long places = ((x0 << 10 | x1) << 10 | y0) << 10 | y1;
+        int cut = way == 'n' ? 0 : way == 'x' ? 1 : 2;
+        return (((places << 8 | mask) << 6 | stages) << 2 | cut) << 2 | kind;
+    }
+
     /** Cuts the rectangle once in this direction; what is behind the cut is cut again or closed. */
     private boolean row(int s, int mask, long x0, long x1, long y0, long y1, char way, int stages, boolean afterRest) {
-        String key = mask + " " + x0 + " " + x1 + " " + y0 + " " + y1 + " " + way + stages + (afterRest ? "r" : "p");
+        long key = key(mask, x0, x1, y0, y1, way, stages, afterRest ? 1 : 2);
         Boolean before = known.get(s).get(key);
         if (before != null) {
             return before;
