@@ -69,11 +69,18 @@ class PlanCheckerTest {
             }
         }
         assertThat(refused).isGreaterThanOrEqualTo(300);
-        // Staves need glue-ups, first cuts a look at the tree, certificates a proof: tested below and in their own
-        // classes.
+        // Staves need glue-ups, first cuts a look at the tree, certificates a proof, crooked boards and near misses
+        // jobs that
+        // say so: tested below and in their own classes.
         assertThat(EnumSet.complementOf(EnumSet.copyOf(seen)))
                 .containsExactlyInAnyOrder(
-                        Cause.STAVE_SUM, Cause.STAVE_WIDTH, Cause.STAVE_SOURCE, Cause.FIRST_CUT, Cause.CERTIFICATE);
+                        Cause.STAVE_SUM,
+                        Cause.STAVE_WIDTH,
+                        Cause.STAVE_SOURCE,
+                        Cause.FIRST_CUT,
+                        Cause.OUT_OF_TRUE,
+                        Cause.NEAR_MISS,
+                        Cause.CERTIFICATE);
     }
 
     @Test

@@ -3,12 +3,14 @@ package org.stockcutting.bench.setups;
 import java.math.BigInteger;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import org.stockcutting.FirstAndLast;
 import org.stockcutting.job.Effort;
 import org.stockcutting.job.Job;
 import org.stockcutting.job.JobOrder;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.Layout;
+import org.stockcutting.plan.SequenceStep;
 import org.stockcutting.sequence.CutSequencer;
 
 /**
@@ -30,18 +32,25 @@ record SetUpRow(String job, int pieces, BigInteger value, boolean same, Counts f
      * @param layouts different ways to cut a board
      * @param alone stops and fences set if one layout is cut after the other
      * @param together stops and fences set in one sequence over all boards
+     * @param settings different settings in it: no sequence over these layouts has fewer set-ups
      */
-    record Counts(int layouts, int alone, int together) {
+    record Counts(int layouts, int alone, int together, int settings) {
         static Counts of(Job job, CuttingPlan plan) {
             int alone = 0;
             for (Layout layout : plan.layouts()) {
                 alone += CutSequencer.sequence(job, List.of(layout)).setUps();
             }
-            return new Counts(plan.layouts().size(), alone, plan.derived().setUps());
+            int settings = (int) plan.derived().cutSequence().stream()
+                    .map(SequenceStep::setUp)
+                    .filter(Objects::nonNull)
+                    .distinct()
+                    .count();
+            return new Counts(plan.layouts().size(), alone, plan.derived().setUps(), settings);
         }
 
         Counts plus(Counts other) {
-            return new Counts(layouts + other.layouts, alone + other.alone, together + other.together);
+            return new Counts(
+                    layouts + other.layouts, alone + other.alone, together + other.together, settings + other.settings);
         }
     }
 
@@ -56,6 +65,7 @@ record SetUpRow(String job, int pieces, BigInteger value, boolean same, Counts f
             "setUpsAlone",
             "firstSetUpsTogether",
             "setUpsTogether",
+            "settings",
             "seconds");
 
     /** Plans a job with so many steps. */
@@ -95,6 +105,7 @@ record SetUpRow(String job, int pieces, BigInteger value, boolean same, Counts f
                 String.valueOf(last.alone()),
                 String.valueOf(first.together()),
                 String.valueOf(last.together()),
+                String.valueOf(last.settings()),
                 String.format(Locale.ROOT, "%.1f", seconds));
     }
 

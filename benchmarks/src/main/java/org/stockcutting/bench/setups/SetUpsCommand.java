@@ -72,14 +72,14 @@ public final class SetUpsCommand implements Callable<Integer> {
             rows.add(row);
             line(out, row.job(), row.pieces(), row.first(), row.last(), row.same());
         }
-        SetUpRow.Counts none = new SetUpRow.Counts(0, 0, 0);
+        SetUpRow.Counts none = new SetUpRow.Counts(0, 0, 0, 0);
         SetUpRow.Counts first = rows.stream().map(SetUpRow::first).reduce(none, SetUpRow.Counts::plus);
         SetUpRow.Counts last = rows.stream().map(SetUpRow::last).reduce(none, SetUpRow.Counts::plus);
         boolean same = rows.stream().allMatch(SetUpRow::same);
         line(out, "sum", rows.stream().mapToInt(SetUpRow::pieces).sum(), first, last, same);
         out.printf(
-                "against cutting the first plan layout by layout, our sequence has %s set-ups%n",
-                SetUpRow.saved(first.alone(), last.together()));
+                "against cutting the first plan layout by layout, our sequence has %s set-ups; %d different settings are the least%n",
+                SetUpRow.saved(first.alone(), last.together()), last.settings());
         out.flush();
         write(rows);
         return same ? 0 : 1;
