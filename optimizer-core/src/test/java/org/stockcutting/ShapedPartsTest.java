@@ -77,6 +77,22 @@ class ShapedPartsTest {
         assertThat(sawnTo(plan, "rail")).as("no final cut for what is fitted").isEmpty();
     }
 
+    /** Top 3-1/2, foot 1-3/4, length 17, start 4-1/4: 5.83 and a kerf of 1/8, to the next 64th. Common practice, no source. */
+    @Test
+    void aPairOfTaperedLegsIsNoted() {
+        Job job = new JobReader().read("""
+                {"material": "oak", "shop": {"kerf": {"crosscut": "1/8", "rip": "1/8"}},
+                 "parts": [{"id": "leg", "quantity": 4, "length": "17", "width": "3-1/2", "thickness": "3-1/2",
+                            "taper": {"foot": "1-3/4"}}],
+                 "stock": [{"id": "s", "length": "96", "width": "7-1/2", "thickness": "3-1/2", "price": {"amount": "5"}}]}
+                """).orThrow();
+        assertThat(new Optimizer().plan(job).derived().warnings())
+                .filteredOn(warning -> warning.code().equals("tapered-pair"))
+                .singleElement()
+                .satisfies(warning -> assertThat(warning.text())
+                        .contains("one blank 5-31/32 in wide before allowances, 1-5/32 in less"));
+    }
+
     private static List<SequenceStep> sawnTo(CuttingPlan plan, String part) {
         return plan.derived().cutSequence().stream()
                 .filter(step -> step.cut() != null && step.cut().to() == null)

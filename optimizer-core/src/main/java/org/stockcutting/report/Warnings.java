@@ -1,16 +1,20 @@
 package org.stockcutting.report;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.blank.RoughPiece;
 import org.stockcutting.blank.RoughSection;
+import org.stockcutting.blank.TaperedPair;
 import org.stockcutting.job.Machines;
 import org.stockcutting.length.Length;
 import org.stockcutting.length.LengthWriter;
+import org.stockcutting.part.Part;
 import org.stockcutting.pattern.PlacedPiece;
 import org.stockcutting.plan.Layout;
 import org.stockcutting.plan.Warning;
@@ -36,6 +40,9 @@ final class Warnings {
     /** A piece or panel is wider than jointer or planer take. */
     static final String TOO_WIDE = "wider-than-machine";
 
+    /** Two tapered parts would come from a blank that is narrower than two. */
+    static final String TAPERED_PAIR = "tapered-pair";
+
     /** Rules of thumb in workshop teaching: think twice about work shorter than 12 in, keep hands 3 in from the blade. */
     private static final Length SHORT = Length.inches("12");
 
@@ -44,6 +51,7 @@ final class Warnings {
     private final Lookup lookup;
     private final LengthWriter writer;
     private final List<Warning> found = new ArrayList<>();
+    private final Set<String> paired = new HashSet<>();
 
     private Warnings(Lookup lookup) {
         this.lookup = lookup;
@@ -65,6 +73,32 @@ final class Warnings {
         thinner(pointer, layout);
         smallWork(pointer, layout);
         tooWide(pointer, layout);
+        taperedPairs(pointer, layout);
+    }
+
+    /** Said once for each part: the plan cuts a straight blank for each of them. */
+    private void taperedPairs(String pointer, Layout layout) {
+        for (PlacedPiece piece : layout.pieces()) {
+            Part part = lookup.rough(piece.part()).part();
+            TaperedPair pair = TaperedPair.of(part, lookup.job().shop().kerf().rip());
+            if (pair != null && lookup.job().demand(part) > 1 && paired.add(part.id())) {
+                add(
+                        TAPERED_PAIR,
+                        pointer,
+                        "Two of " + part.id() + " come head to foot from one blank " + printed(pair.width(), true)
+                                + " wide before allowances, " + printed(pair.saved(), false)
+                                + " less than two blanks side by side; this plan cuts a blank for each.");
+            }
+        }
+    }
+
+    /** For people: to what a rule shows, widths never down, savings never up. */
+    private String printed(Length length, boolean up) {
+        boolean imperial = lookup.job().writing().unit().isImperial();
+        Length step = imperial ? Length.inches("0.015625") : Length.millimetres("0.1");
+        long steps = length.nanometres() / step.nanometres();
+        boolean between = length.nanometres() % step.nanometres() != 0;
+        return writer.withUnit(Length.ofNanometres((up && between ? steps + 1 : steps) * step.nanometres()));
     }
 
     /** What has to be flat is milled in pieces that the machines take, or by hand. */
