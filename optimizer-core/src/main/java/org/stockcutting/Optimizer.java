@@ -15,6 +15,7 @@ import org.stockcutting.plan.CancelToken;
 import org.stockcutting.plan.Comparison;
 import org.stockcutting.plan.ComparisonListener;
 import org.stockcutting.plan.CuttingPlan;
+import org.stockcutting.plan.Enough;
 import org.stockcutting.plan.ProgressListener;
 import org.stockcutting.plan.Replan;
 import org.stockcutting.plan.Violation;
@@ -66,6 +67,18 @@ public final class Optimizer {
             throw new PlanRejectedException(violations);
         }
         return withMisses;
+    }
+
+    /**
+     * Whether the boards on hand are enough yet, asked after each of them in the order of the list: which parts still have no board, and
+     * what is to spare. Nothing for sale is counted. Makes a plan a board, each with the effort that the job asks for.
+     *
+     * @throws JobRefusedException if the job cannot be planned as it stands, with every fault
+     * @throws PlanRejectedException if the checker refuses a plan: a fault of this library
+     */
+    public Enough enough(Job job) {
+        review(job);
+        return EnoughYet.tell(job, this::plan);
     }
 
     /** Compares the stock of a job with the effort it asks for. */
