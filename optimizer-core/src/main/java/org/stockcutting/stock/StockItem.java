@@ -63,7 +63,6 @@ public sealed interface StockItem {
      *
      * @param available how many can be had, or null for as many as wanted
      * @param price what it costs, or null only where the job's goal is not money
-     * @param offer how it is sold, beyond a price for one
      */
     record ForSale(
             String id,
@@ -76,36 +75,12 @@ public sealed interface StockItem {
             Grain grain,
             @Nullable Trim ownTrim,
             @Nullable Integer available,
-            @Nullable Price price,
-            Offer offer)
+            @Nullable Price price)
             implements StockItem {
-
-        /** Sold by the piece, as many as wanted up to what is there. */
-        public ForSale(
-                String id,
-                Form form,
-                @Nullable NominalSize nominal,
-                Length length,
-                Length width,
-                Length thickness,
-                String material,
-                Grain grain,
-                @Nullable Trim ownTrim,
-                @Nullable Integer available,
-                @Nullable Price price) {
-            this(id, form, nominal, length, width, thickness, material, grain, ownTrim, available, price, Offer.PLAIN);
-        }
 
         /** The same entry of which there are so many, or null for as many as wanted. */
         public ForSale withAvailable(@Nullable Integer other) {
-            return new ForSale(
-                    id, form, nominal, length, width, thickness, material, grain, ownTrim, other, price, offer);
-        }
-
-        /** The same entry, sold otherwise. */
-        public ForSale withOffer(Offer other) {
-            return new ForSale(
-                    id, form, nominal, length, width, thickness, material, grain, ownTrim, available, price, other);
+            return new ForSale(id, form, nominal, length, width, thickness, material, grain, ownTrim, other, price);
         }
 
         @Override
