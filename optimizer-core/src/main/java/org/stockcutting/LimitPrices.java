@@ -23,7 +23,6 @@ import org.stockcutting.solve.Solver;
 final class LimitPrices {
 
     private final Job job;
-    private final List<SolvedComponent> within;
     private final Solver solver;
     private final ComparisonBudget budget;
     private final CancelToken cancel;
@@ -32,13 +31,9 @@ final class LimitPrices {
     private long work;
     private boolean cutShort;
 
-    /**
-     * @param job the job with all its limits
-     * @param within the job solved within its limits
-     */
-    LimitPrices(Job job, List<SolvedComponent> within, Solver solver, ComparisonBudget budget, CancelToken cancel) {
+    /** @param job the job with all its limits */
+    LimitPrices(Job job, Solver solver, ComparisonBudget budget, CancelToken cancel) {
         this.job = job;
-        this.within = within;
         this.solver = solver;
         this.budget = budget;
         this.cancel = cancel;
@@ -58,11 +53,14 @@ final class LimitPrices {
         return !cutShort;
     }
 
-    /** @param all everything for sale, within the limits */
-    List<LimitPrice> prices(Choice all) {
+    /**
+     * @param all everything for sale, within the limits
+     * @param within what that choice is made of
+     */
+    List<LimitPrice> prices(Choice all, List<SolvedComponent> within) {
         List<LimitPrice> prices = new ArrayList<>();
         for (Lifted limit : lifted) {
-            StockComparison.Settled without = without(limit.job());
+            StockComparison.Settled without = without(limit.job(), within);
             settled.add(without);
             Choice choice = without.choice();
             prices.add(new LimitPrice(limit.limit(), limit.name(), choice, Difference.of(all, choice)));
@@ -74,13 +72,13 @@ final class LimitPrices {
         settled.forEach(one -> listener.onChoice(one.choice(), one.job(), one.plan()));
     }
 
-    private StockComparison.Settled without(Job free) {
+    private StockComparison.Settled without(Job free, List<SolvedComponent> within) {
         List<SolvedComponent> solved =
                 solver.solve(free, BlankPlanner.plan(free), JobOrder.stock(free), budget.next(), cancel, soFar -> {});
         work += solved.stream().mapToLong(SolvedComponent::work).sum();
         cutShort |= solved.stream().anyMatch(SolvedComponent::cutShort);
         CuttingPlan own = plan(free, solved);
-        CuttingPlan old = kept(free, solved);
+        CuttingPlan old = kept(free, within, solved);
         CuttingPlan best = old != null && isBetter(free, old, own) ? old : own;
         return new StockComparison.Settled(Choices.of(free, best), free, best);
     }
@@ -97,7 +95,7 @@ final class LimitPrices {
     }
 
     /** The plan within the limit with the bound of the job without it; null if it does not hold there. */
-    private @Nullable CuttingPlan kept(Job free, List<SolvedComponent> solved) {
+    private @Nullable CuttingPlan kept(Job free, List<SolvedComponent> within, List<SolvedComponent> solved) {
         List<SolvedComponent> old = new ArrayList<>();
         for (SolvedComponent one : within) {
             old.add(new SolvedComponent(

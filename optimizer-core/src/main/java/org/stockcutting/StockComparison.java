@@ -52,11 +52,11 @@ final class StockComparison {
         List<SolvedComponent> solved =
                 solver.solve(job, BlankPlanner.plan(job), JobOrder.stock(job), budget.first(), cancel, soFar -> {});
         solved.forEach(one -> components.add(new ComponentTrials(job, one, solver, budget, cancel)));
-        LimitPrices limits = new LimitPrices(job, solved, solver, budget, cancel);
+        LimitPrices limits = new LimitPrices(job, solver, budget, cancel);
         long used = solved.stream().mapToLong(SolvedComponent::work).sum();
         budget.share(used, searches() + limits.count());
         components.forEach(this::search);
-        List<Comparison.LimitPrice> prices = limits.prices(all());
+        List<Comparison.LimitPrice> prices = limits.prices(all(), solved(ids(job)));
         List<Comparison.Section> sections =
                 components.stream().map(one -> section(one, listener)).toList();
         Comparison.Section whole = whole(listener);
@@ -179,11 +179,16 @@ final class StockComparison {
         return known == null ? assembled(stock) : known;
     }
 
-    private Settled assembled(List<String> stock) {
+    private List<SolvedComponent> solved(List<String> stock) {
         List<SolvedComponent> solved = new ArrayList<>();
         for (ComponentTrials component : components) {
             solved.add(component.of(within(stock, component.stockIds())).solved());
         }
+        return solved;
+    }
+
+    private Settled assembled(List<String> stock) {
+        List<SolvedComponent> solved = solved(stock);
         List<StockItem.ForSale> toBuy =
                 job.forSale().stream().filter(item -> stock.contains(item.id())).toList();
         Job with = job.withLists(job.parts(), toBuy, job.onHand());

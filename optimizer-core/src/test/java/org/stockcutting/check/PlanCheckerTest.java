@@ -69,9 +69,8 @@ class PlanCheckerTest {
             }
         }
         assertThat(refused).isGreaterThanOrEqualTo(300);
-        // Staves need glue-ups, first cuts a look at the tree, certificates a proof, crooked boards and near misses
-        // jobs that
-        // say so: tested below and in their own classes.
+        // Staves need glue-ups, first cuts a look at the tree, certificates a proof; crooked boards, chosen places and
+        // near misses need jobs that say so: tested below and in their own classes.
         assertThat(EnumSet.complementOf(EnumSet.copyOf(seen)))
                 .containsExactlyInAnyOrder(
                         Cause.STAVE_SUM,
@@ -79,6 +78,7 @@ class PlanCheckerTest {
                         Cause.STAVE_SOURCE,
                         Cause.FIRST_CUT,
                         Cause.OUT_OF_TRUE,
+                        Cause.CUT_FROM,
                         Cause.NEAR_MISS,
                         Cause.CERTIFICATE);
     }
