@@ -40,7 +40,7 @@ public record ShopRules(
         keepOffcuts = List.copyOf(keepOffcuts);
     }
 
-    /** A shop where clear wood may begin right beside a bad zone. */
+    /** A shop where clear wood may begin right beside a bad zone, with a stop of any reach and machines nobody told about. */
     public ShopRules(
             Kerf kerf,
             Trim boardTrim,
@@ -60,31 +60,6 @@ public record ShopRules(
                 maxPlaning,
                 carLength,
                 Length.ZERO,
-                null,
-                Machines.UNKNOWN);
-    }
-
-    /** A shop whose stop reaches any length. */
-    public ShopRules(
-            Kerf kerf,
-            Trim boardTrim,
-            Trim sheetTrim,
-            SawLimits limits,
-            List<KeepRule> keepOffcuts,
-            Length thicknessTolerance,
-            Length maxPlaning,
-            @Nullable Length carLength,
-            Length zoneMargin) {
-        this(
-                kerf,
-                boardTrim,
-                sheetTrim,
-                limits,
-                keepOffcuts,
-                thicknessTolerance,
-                maxPlaning,
-                carLength,
-                zoneMargin,
                 null,
                 Machines.UNKNOWN);
     }

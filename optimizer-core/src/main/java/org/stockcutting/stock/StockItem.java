@@ -164,12 +164,6 @@ public sealed interface StockItem {
                     condition);
         }
 
-        /** The same piece, otherwise true. */
-        public OnHand withCondition(Condition other) {
-            return new OnHand(
-                    id, form, nominal, length, width, thickness, material, grain, ownTrim, quantity, zones, other);
-        }
-
         @Override
         public OptionalInt copies() {
             return OptionalInt.of(quantity);
