@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.stockcutting.bench.instances.Generated;
 import org.stockcutting.io.JobReader;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -24,7 +25,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = {
             "Runs first-fit and best-fit decreasing, OptaPlanner alone, OR-Tools CP-SAT and this library on the same jobs,",
-            "each for the same time, and compares what they reach. Without a path: 40 built-in jobs of 6 kinds."
+            "each for the same time, and compares what they reach. Without a path or --generate: 40 built-in jobs of 6 kinds."
         },
         exitCodeListHeading = "%nExit status:%n",
         exitCodeList = {"0:done", "1:two results contradict each other", "2:a job cannot be read"})
@@ -32,6 +33,12 @@ public final class PeersCommand implements Callable<Integer> {
 
     @Parameters(paramLabel = "PATH", arity = "0..*", description = "job documents, or folders of them")
     private List<Path> paths = new ArrayList<>();
+
+    @Option(
+            names = "--generate",
+            paramLabel = "KIND:COUNT",
+            description = "jobs made by rule, in the words of the command yield")
+    private List<String> generate = new ArrayList<>();
 
     @Option(
             names = "--seconds",
@@ -64,7 +71,7 @@ public final class PeersCommand implements Callable<Integer> {
         PrintWriter err = commandLine().getErr();
         List<PeerJobs.Named> jobs;
         try {
-            jobs = paths.isEmpty() ? PeerJobs.all(seed) : read();
+            jobs = paths.isEmpty() && generate.isEmpty() ? PeerJobs.all(seed) : named();
         } catch (IllegalArgumentException | IOException e) {
             err.println(e.getMessage());
             return 2;
@@ -102,6 +109,16 @@ public final class PeersCommand implements Callable<Integer> {
             throw new IllegalStateException("run through picocli");
         }
         return spec.commandLine();
+    }
+
+    private List<PeerJobs.Named> named() throws IOException {
+        List<PeerJobs.Named> jobs = new ArrayList<>(paths.isEmpty() ? List.of() : read());
+        for (String words : generate) {
+            Generated.of(words, seed).stream()
+                    .map(made -> new PeerJobs.Named(made.file(), made.group(), made.job()))
+                    .forEach(jobs::add);
+        }
+        return jobs;
     }
 
     private List<PeerJobs.Named> read() throws IOException {

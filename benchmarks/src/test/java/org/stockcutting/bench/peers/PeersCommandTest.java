@@ -42,6 +42,18 @@ class PeersCommandTest {
     }
 
     @Test
+    void comparesJobsMadeByRule() throws Exception {
+        Path csv = folder.resolve("made.csv");
+
+        int status = run("--generate", "sheets-4:2", "--cold", "--seconds", "1", "--csv", csv.toString());
+
+        assertThat(status).isZero();
+        assertThat(Files.readAllLines(csv)).hasSize(13).anyMatch(line -> line.contains("made/sheets-4,first-fit"));
+        assertThat(run("--generate", "tables:2")).isEqualTo(2);
+        assertThat(err.toString()).contains("\"tables:2\": wanted KIND:COUNT");
+    }
+
+    @Test
     void saysWhatItCannotRead() throws Exception {
         Path broken = Files.writeString(folder.resolve("broken.json"), "{\"parts\": 3}");
 

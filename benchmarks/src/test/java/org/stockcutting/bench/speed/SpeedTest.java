@@ -30,7 +30,8 @@ class SpeedTest {
                         "org.stockcutting.bench.speed.KernelSpeed.simplex",
                         "org.stockcutting.bench.speed.KernelSpeed.recreate",
                         "org.stockcutting.bench.speed.PlanSpeed.plan",
-                        "org.stockcutting.bench.speed.PlanSpeed.check");
+                        "org.stockcutting.bench.speed.PlanSpeed.check",
+                        "org.stockcutting.bench.speed.PlanSpeed.certificate");
         for (BenchmarkListEntry kernel : kernels) {
             assertThat(Class.forName(kernel.generatedTarget()
                             .substring(0, kernel.generatedTarget().lastIndexOf('.'))))
@@ -56,6 +57,16 @@ class SpeedTest {
             demand += 3 + i % 7;
         }
         assertThat(kernels.simplex(programme)).isBetween(demand / 4.0 - 1e-9, 10.0 * demand);
+    }
+
+    /** A certificate of sheets in sixteenths must prove what the plan says, and more than nothing. */
+    @Test
+    void theCertificateOfSheetsIsProvedAgain() {
+        PlanSpeed.Sheets sheets = new PlanSpeed.Sheets();
+        assertThat(JobReview.review(sheets.job)).isEmpty();
+        assertThat(new PlanSpeed().certificate(sheets))
+                .isPositive()
+                .isEqualTo(sheets.plan.objective().bound());
     }
 
     @Test
