@@ -195,7 +195,17 @@ public final class Optimizer {
      * @throws IllegalArgumentException if the plan leaves parts out
      */
     public WoodRisk sure(Job job, CuttingPlan plan) {
-        return new WoodSimulation(JobOrder.of(job).sorted(), this::placesAll).run(plan);
+        return sure(job, plan, new CancelToken());
+    }
+
+    /**
+     * How many boards to take so that real wood suffices, as {@link #sure(Job, CuttingPlan)}, given up when it is cancelled: a chance of
+     * fewer purchases than asked for would depend on the clock.
+     *
+     * @throws java.util.concurrent.CancellationException if it was cancelled before all purchases were simulated
+     */
+    public WoodRisk sure(Job job, CuttingPlan plan, CancelToken cancel) {
+        return new WoodSimulation(JobOrder.of(job).sorted(), this::placesAll, cancel).run(plan);
     }
 
     private boolean placesAll(Job purchase, Effort effort) {

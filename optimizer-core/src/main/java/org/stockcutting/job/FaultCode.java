@@ -56,6 +56,7 @@ public enum FaultCode {
     NOMINAL_ON_SHEET("nominal-on-sheet", "sheets are measured, they have no trade size of boards"),
     MIXED_GROUP("mixed-group", "parts that must come from one board cannot be cut from the same board"),
     UNEVEN_PAIRS("uneven-pairs", "parts that are paired do not come out in pairs"),
+    PARTS_LEFT_OUT("parts-left-out", "the question is about finishing, and the plan leaves parts out"),
 
     // The meaning of a worklog.
     OTHER_PLAN("other-plan", "the worklog or the plan belongs to another job"),

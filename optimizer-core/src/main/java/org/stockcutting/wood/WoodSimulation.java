@@ -4,12 +4,14 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.IntStream;
 import org.stockcutting.job.Job;
+import org.stockcutting.plan.CancelToken;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.Status;
 
@@ -28,16 +30,19 @@ public final class WoodSimulation {
 
     private final Job job;
     private final Planning planning;
+    private final CancelToken cancel;
     private final long seed;
     private final int trials;
 
     /**
      * @param job the job; its {@code wood} says how sure to be, its effort gives seed and threads
      * @param planning the planner, asked where a quick look cannot tell
+     * @param cancel gives the simulation up
      */
-    public WoodSimulation(Job job, Planning planning) {
+    public WoodSimulation(Job job, Planning planning, CancelToken cancel) {
         this.job = job;
         this.planning = planning;
+        this.cancel = cancel;
         this.seed = job.effort().seed();
         this.trials = job.wood().trials();
     }
@@ -47,6 +52,7 @@ public final class WoodSimulation {
      *
      * @param plan a plan of this job that places every part
      * @throws IllegalArgumentException if the plan leaves parts out: more of the same boards would not help
+     * @throws CancellationException if it was cancelled
      */
     public WoodRisk run(CuttingPlan plan) {
         Status status = plan.header().status();
@@ -100,12 +106,19 @@ public final class WoodSimulation {
         boolean ask(int trial);
     }
 
+    private boolean asked(Question question, int trial) {
+        if (cancel.isCancelled()) {
+            throw new CancellationException("cancelled before all purchases were simulated");
+        }
+        return question.ask(trial);
+    }
+
     private boolean[] spread(int[] open, Question question) {
         boolean[] answers = new boolean[open.length];
         int threads = Math.min(job.effort().threads(), Math.max(1, open.length));
         if (threads == 1) {
             for (int i = 0; i < open.length; i++) {
-                answers[i] = question.ask(open[i]);
+                answers[i] = asked(question, open[i]);
             }
             return answers;
         }
@@ -116,7 +129,7 @@ public final class WoodSimulation {
                 int start = first;
                 tasks.add(pool.submit(() -> {
                     for (int i = start; i < open.length; i += threads) {
-                        answers[i] = question.ask(open[i]);
+                        answers[i] = asked(question, open[i]);
                     }
                 }));
             }
@@ -128,6 +141,9 @@ public final class WoodSimulation {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("interrupted while purchases were simulated", e);
         } catch (ExecutionException e) {
+            if (e.getCause() instanceof CancellationException cancelled) {
+                throw cancelled;
+            }
             throw new IllegalStateException("a simulated purchase failed", e.getCause());
         } finally {
             pool.shutdownNow();

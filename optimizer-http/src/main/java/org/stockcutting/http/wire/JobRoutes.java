@@ -111,6 +111,13 @@ final class JobRoutes {
         }
     }
 
+    /** A job in, how many boards to take to be sure out. */
+    void chances(Context ctx) {
+        String type = Accepted.choose(ctx.header("Accept"), List.of(JSON));
+        Job job = accepted(reading(ctx));
+        answer(ctx, type, planned(job, plan -> new Chances(optimizer).document(job, plan)));
+    }
+
     /** A job and a plan in, what does not hold out. */
     void check(Context ctx) {
         String type = Accepted.choose(ctx.header("Accept"), List.of(JSON));

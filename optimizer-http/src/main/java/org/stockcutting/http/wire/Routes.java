@@ -28,6 +28,7 @@ final class Routes {
         post("/v1/plans", jobs::plan);
         post("/v1/buying-lists", jobs::buyingList);
         post("/v1/comparisons", jobs::compare);
+        post("/v1/chances", jobs::chances);
         post(CHECKS, jobs::check);
         post(REPLANS, jobs::replan);
         post("/v1/reviews", jobs::review);
