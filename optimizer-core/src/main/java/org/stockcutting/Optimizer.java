@@ -59,6 +59,10 @@ public final class Optimizer {
      */
     public CuttingPlan plan(Job job, Effort effort, ProgressListener listener, CancelToken cancel) {
         review(job);
+        return planReviewed(job, effort, listener, cancel);
+    }
+
+    private CuttingPlan planReviewed(Job job, Effort effort, ProgressListener listener, CancelToken cancel) {
         Job sorted = JobOrder.of(job.withEffort(effort)).sorted();
         CuttingPlan plan = new PlanningRun(sorted, listener, cancel).run(solver);
         CuttingPlan withMisses = new NearMisses(solver, sorted, plan, cancel).added();
@@ -78,7 +82,7 @@ public final class Optimizer {
      */
     public Enough enough(Job job) {
         review(job);
-        return EnoughYet.tell(job, this::plan);
+        return EnoughYet.tell(job, some -> planReviewed(some, some.effort(), ProgressListener.NONE, new CancelToken()));
     }
 
     /** Compares the stock of a job with the effort it asks for. */
@@ -148,14 +152,17 @@ public final class Optimizer {
         if (rest == null) {
             return Replanning.describe(left, null);
         }
-        List<Fault> unfit = JobReview.review(rest);
+        // The last wood of a grade may be used up: a plan says so better than a fault.
+        List<Fault> unfit = JobReview.review(rest).stream()
+                .filter(fault -> !fault.code().equals(FaultCode.UNKNOWN_GRADE.word()))
+                .toList();
         if (!unfit.isEmpty()) {
             throw new JobRefusedException(unfit);
         }
         CuttingPlan answer = new Replanner(
                         JobOrder.of(rest).sorted(),
                         left.units(),
-                        (some, hard) -> plan(some, hard, ProgressListener.NONE, cancel),
+                        (some, hard) -> planReviewed(some, hard, ProgressListener.NONE, cancel),
                         cancel)
                 .plan();
         return Replanning.describe(left, answer);

@@ -48,7 +48,8 @@ class OutOfTrueTest {
                 new Trim(ZERO, ZERO, ZERO, ZERO),
                 1,
                 List.of(),
-                condition);
+                condition,
+                null);
     }
 
     private static Condition crook(String inches) {
@@ -201,7 +202,8 @@ class OutOfTrueTest {
                     null,
                     1,
                     List.of(),
-                    like.condition());
+                    like.condition(),
+                    null);
             Job built = builder.build();
             Job plain = built.withLists(built.parts(), built.forSale(), List.of(own));
             ShopRules shop = plain.shop();

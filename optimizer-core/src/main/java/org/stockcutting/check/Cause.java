@@ -28,6 +28,8 @@ public enum Cause {
     SECTION("section"),
     /** The stock is of another material. */
     MATERIAL("material"),
+    /** The stock is of a grade that the part does not take. */
+    GRADE("grade"),
     /** A piece lies across the grain it asks for, or along it where it must not. */
     GRAIN("grain"),
     /** A piece reaches into the trim or beyond the board. */

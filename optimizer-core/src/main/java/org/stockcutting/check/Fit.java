@@ -9,8 +9,16 @@ final class Fit {
 
     private Fit() {}
 
+    /** The wood that the part asks for: its material, and a grade that it takes. */
     static boolean material(Rough rough, Board board) {
-        return rough.part().material().equals(board.item().material());
+        return rough.part().material().equals(board.item().material()) && grade(rough, board);
+    }
+
+    /** A part that names grades takes no others, and no wood that nobody graded. */
+    static boolean grade(Rough rough, Board board) {
+        String graded = board.item().grade();
+        boolean any = rough.part().selection().grades().isEmpty();
+        return any || rough.part().selection().grades().stream().anyMatch(named -> named.equals(graded));
     }
 
     /** Trade size, or thickness; a width that is too great shows when the piece is placed. */

@@ -26,10 +26,18 @@ final class PieceCheck {
             return;
         }
         inspection.require(
-                Fit.material(rough, board),
+                Fit.material(rough, board) || !Fit.grade(rough, board),
                 Cause.MATERIAL,
                 pointer,
                 "wants " + rough.part().material() + ", lies on " + board.item().material());
+        inspection.require(
+                Fit.grade(rough, board),
+                Cause.GRADE,
+                pointer,
+                "takes " + String.join(", ", rough.part().selection().grades()) + "; " + board.id() + " is "
+                        + (board.item().grade() == null
+                                ? "not graded"
+                                : board.item().grade()));
         section(rough, pointer);
         size(rough, piece, pointer);
         inspection.require(

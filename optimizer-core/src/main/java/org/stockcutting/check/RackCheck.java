@@ -135,7 +135,8 @@ final class RackCheck {
             String evenness,
             List<String> zones) {
         return item.form().word() + " " + (nominal == null ? "" : nominal.name() + " ") + Inspection.mm(length) + " x "
-                + Inspection.mm(width) + " x " + item.thickness() + " " + item.material() + ", grain "
+                + Inspection.mm(width) + " x " + item.thickness() + " " + item.material()
+                + (item.grade() == null ? "" : " " + item.grade()) + ", grain "
                 + item.grain().word() + ", trim " + Inspection.mm(start) + " " + Inspection.mm(end) + " "
                 + Inspection.mm(edge) + " " + Inspection.mm(farEdge) + ", " + evenness + ", zones "
                 + zones.stream().sorted().toList();

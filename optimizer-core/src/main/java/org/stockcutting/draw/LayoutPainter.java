@@ -80,7 +80,8 @@ public final class LayoutPainter {
     public String boardText(Layout layout) {
         StockItem stock = stockOf(layout);
         return print.part(layout.length()) + " x " + print.part(layout.width()) + " x " + print.part(layout.thickness())
-                + " " + print.unit() + ", " + stock.material() + grain(stock);
+                + " " + print.unit() + ", " + stock.material()
+                + (stock.grade() == null ? "" : " " + stock.grade()) + grain(stock);
     }
 
     /** A board laid out for a medium, not yet painted. */

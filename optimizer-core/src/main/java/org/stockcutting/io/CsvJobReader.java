@@ -18,7 +18,7 @@ import org.stockcutting.job.FaultCode;
  *
  * <p>Columns are named as the fields of a job document are, with dots into objects ({@code make.staves.min}); {@code price}, {@code per}
  * and {@code currency}, {@code group} and {@code make} stand for the amount, unit and currency of a price, the name of a group and the
- * way a part is made.
+ * way a part is made. Grades that a part takes stand in one cell, with semicolons between.
  *
  * <p>A row of the stock table is on hand if its column {@code onHand} says {@code yes}, for sale if it says {@code no}. Without that
  * word a row with {@code price}, {@code per} or {@code available} is for sale, and so is every other row unless the table has a column
@@ -29,6 +29,7 @@ public final class CsvJobReader {
     private static final String ON_HAND = "onHand";
     private static final String ZONES = "zones";
     private static final String MARKS = "marks";
+    private static final String GRADES = "grades";
     private static final List<String> SOLD = List.of("price", "price.amount", "per", "price.per", "available");
     private static final List<String> OWNED = List.of("quantity", ZONES);
     private static final Set<String> YES = Set.of("yes", "true", "x", "1");
@@ -84,7 +85,7 @@ public final class CsvJobReader {
     }
 
     private static boolean parts(String text, ObjectNode doc, CsvPlaces places, Faults faults) {
-        CsvTable table = CsvTable.read("parts", text, List.of("/parts/*"), Set.of(MARKS), faults);
+        CsvTable table = CsvTable.read("parts", text, List.of("/parts/*"), Set.of(MARKS, GRADES), faults);
         if (table == null) {
             return false;
         }
@@ -156,6 +157,13 @@ public final class CsvJobReader {
         String marks = row.cells().get(MARKS);
         if (marks != null) {
             entry.set(MARKS, MarkText.read(marks, table.place(row, MARKS), faults));
+        }
+        String grades = row.cells().get(GRADES);
+        if (grades != null) {
+            ArrayNode names = entry.putArray(GRADES);
+            for (String name : grades.split(";", -1)) {
+                names.add(name.strip());
+            }
         }
         entries.add(entry);
     }

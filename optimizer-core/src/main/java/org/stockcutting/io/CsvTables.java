@@ -58,6 +58,11 @@ public final class CsvTables {
                         p -> p.selection().goodFaceOnly()
                                 ? p.selection().showFaces().word()
                                 : null)
+                .text(
+                        "grades",
+                        p -> p.selection().grades().isEmpty()
+                                ? null
+                                : String.join("; ", p.selection().grades()))
                 .plain("spares", p -> p.spares() == 0 ? null : p.spares())
                 .text("allowance", p -> p.making() instanceof Making.Milled m ? m.profile() : null)
                 .plain("make", CsvTables::make)
@@ -249,6 +254,7 @@ public final class CsvTables {
                 .plain("thickness", s -> lengths.exact(s.thickness()))
                 .text("material", StockItem::material)
                 .plain("grain", s -> s.grain().word())
+                .text("grade", StockItem::grade)
                 .plain("quantity", s -> s instanceof StockItem.OnHand hand ? hand.quantity() : null)
                 .plain("trim.start", s -> start(s, lengths))
                 .plain("trim.end", s -> trim(s, lengths, Trim::end))

@@ -26,7 +26,6 @@ import org.stockcutting.part.Taper;
 import org.stockcutting.stock.Form;
 import org.stockcutting.stock.PriceUnit;
 import org.stockcutting.stock.Zone;
-import org.stockcutting.wood.WoodGrades;
 
 /**
  * Every field of a job document, once. The reader knows exactly these; the schema, the service's description and the CSV headers are held
@@ -186,7 +185,7 @@ public final class Fields {
                         "tolerance",
                         LENGTH,
                         "how much shorter or narrower is acceptable, for near misses; nothing where absent")
-                .later("grades", "acceptable grades")
+                .may("grades", LIST, "names of the grades it takes; absent takes any wood, graded or not")
                 .later("ends", "angles of the ends")
                 .may("taper", OBJECT, "it gets smaller towards its far end")
                 .may("marks", LIST, "what is marked on it, and bored")
@@ -296,7 +295,7 @@ public final class Fields {
                 .may("material", TEXT, "material; the job's where absent")
                 .mayWord("grain", GRAINS, "grain axis; boards length, sheets any where absent")
                 .may("trim", TRIM, "its own trim instead of the shop's")
-                .later("grade", "grade");
+                .may("grade", TEXT, "name of its grade: one of the table's, or a name of the yard's own");
     }
 
     private static FieldTable.Builder effort(FieldTable.Builder t) {
@@ -335,10 +334,11 @@ public final class Fields {
                 .may("models", LIST, "what is known of each material")
                 .in("/wood/models/*")
                 .may("material", TEXT, "material of the stock; the job's where absent")
-                .mayWord(
+                .may(
                         "grade",
-                        List.copyOf(WoodGrades.standard().names()),
-                        "grade whose usual figures apply; no2 for trade sizes of softwood, else 1-common")
+                        TEXT,
+                        "grade that it speaks of, and whose usual figures apply; where absent, the stock's own, else no2 for trade"
+                                + " sizes of softwood and 1-common for the rest")
                 .may("clearRun", LENGTH, "mean length between two bad zones")
                 .may("zone", LENGTH, "mean length of a bad zone; 0 for wood without any")
                 .may("endCheck", LENGTH, "mean length of the checked end of a board")

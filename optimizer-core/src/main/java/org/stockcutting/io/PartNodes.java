@@ -34,6 +34,9 @@ final class PartNodes {
         if (part.selection().goodFaceOnly()) {
             node.put("showFaces", part.selection().showFaces().word());
         }
+        if (!part.selection().grades().isEmpty()) {
+            part.selection().grades().forEach(node.putArray("grades")::add);
+        }
         CutFrom chosen = part.selection().cutFrom();
         if (chosen != null) {
             ObjectNode place = node.putObject("cutFrom").put("stock", chosen.stock());

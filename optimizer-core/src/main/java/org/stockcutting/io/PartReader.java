@@ -110,7 +110,8 @@ final class PartReader {
                 new Selection(
                         binding(line),
                         Or.of(line.word("showFaces", ShowFaces.values(), ShowFaces::word), ShowFaces.BOTH),
-                        cutFrom(line)));
+                        cutFrom(line),
+                        line.texts("grades")));
     }
 
     private Section section(DocObject line) {

@@ -62,6 +62,9 @@ final class StockNodes {
         if (full || item.grain() != (item.form() == Form.SHEET ? Grain.ANY : Grain.LENGTH)) {
             node.put("grain", item.grain().word());
         }
+        if (item.grade() != null) {
+            node.put("grade", item.grade());
+        }
         return node;
     }
 

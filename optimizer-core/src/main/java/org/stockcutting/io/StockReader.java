@@ -45,7 +45,8 @@ final class StockReader {
             Length thickness,
             String material,
             Grain grain,
-            @Nullable Trim trim) {}
+            @Nullable Trim trim,
+            @Nullable String grade) {}
 
     /** Reads both lists: ids that are made up must be unique over both, and over the ids that were given. */
     void read(DocObject doc, List<StockItem.ForSale> forSale, List<StockItem.OnHand> onHand) {
@@ -86,7 +87,8 @@ final class StockReader {
                 c.trim,
                 Or.of(quantity, 1),
                 entry == null ? List.of() : ZoneReader.read(entry, c.width, reading),
-                entry == null ? Condition.TRUE : condition(entry));
+                entry == null ? Condition.TRUE : condition(entry),
+                c.grade);
     }
 
     private static Condition condition(DocObject entry) {
@@ -110,11 +112,12 @@ final class StockReader {
                 c.grain,
                 c.trim,
                 entry == null ? null : entry.integer("available"),
-                entry == null ? null : price(entry));
+                entry == null ? null : price(entry),
+                c.grade);
     }
 
     private static Common standIn(String id) {
-        return new Common(id, Form.BOARD, null, Or.SIZE, Or.SIZE, Or.SIZE, Or.NAME, Grain.LENGTH, null);
+        return new Common(id, Form.BOARD, null, Or.SIZE, Or.SIZE, Or.SIZE, Or.NAME, Grain.LENGTH, null, null);
     }
 
     private Common common(DocObject entry) {
@@ -143,7 +146,8 @@ final class StockReader {
                 Or.size(thickness),
                 Or.of(material, jobMaterial),
                 grain(entry, form),
-                TrimReader.read(entry, "trim", form == Form.SHEET));
+                TrimReader.read(entry, "trim", form == Form.SHEET),
+                entry.text("grade"));
     }
 
     private String unique(String made) {

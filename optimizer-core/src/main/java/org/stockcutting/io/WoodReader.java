@@ -35,7 +35,7 @@ final class WoodReader {
                             ? new WoodModel(Or.NAME, null, null, null, null, null, null, null)
                             : new WoodModel(
                                     Or.of(model.text("material"), jobMaterial),
-                                    model.word("grade"),
+                                    model.text("grade"),
                                     model.length("clearRun"),
                                     model.length("zone"),
                                     model.length("endCheck"),

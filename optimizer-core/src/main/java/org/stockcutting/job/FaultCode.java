@@ -45,6 +45,7 @@ public enum FaultCode {
     TOO_MANY("too-many", "the job has more entries or pieces than the planner takes"),
     CONFLICT("conflict", "two things are said that exclude each other"),
     UNKNOWN_WOOD("unknown-wood", "the table of woods has no such name"),
+    UNKNOWN_GRADE("unknown-grade", "neither the table of grades nor any stock of the job has this grade"),
     UNKNOWN_STOCK("unknown-stock", "nothing for sale, or on hand where owned wood is asked for, has this id"),
     UNKNOWN_ALLOWANCE("unknown-allowance", "the job has no allowance profile of this name"),
     IMPOSSIBLE_GLUE_UP("impossible-glue-up", "no number of staves as asked for makes the panel"),

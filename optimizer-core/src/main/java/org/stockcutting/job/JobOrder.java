@@ -134,7 +134,8 @@ public final class JobOrder {
 
     private static WoodRules withSortedModels(WoodRules wood) {
         List<WoodModel> models = new ArrayList<>(wood.models());
-        models.sort(Comparator.comparing(WoodModel::material));
+        models.sort(Comparator.comparing(WoodModel::material)
+                .thenComparing(WoodModel::grade, Comparator.nullsFirst(Comparator.naturalOrder())));
         return new WoodRules(wood.confidence(), wood.trials(), models);
     }
 

@@ -67,7 +67,7 @@ public final class JobReview {
         new StockReview(job, findings).review();
         new TermsReview(job, findings).review();
         reviewEffort(job.effort(), findings);
-        new WoodReview(job.wood(), findings).review();
+        new WoodReview(job, findings).review();
         reviewStockIds(job, findings);
         new CompareReview(job, findings).review();
         return findings.list();

@@ -52,6 +52,7 @@ final class PartReview {
         if (parts.size() > JobReview.MOST_PARTS) {
             tooMany("/parts", parts.size() + " lines", "at most " + JobReview.MOST_PARTS + " lines");
         }
+        GradeReview grades = new GradeReview(job, findings);
         long pieces = 0;
         for (int i = 0; i < parts.size(); i++) {
             Part part = parts.get(i);
@@ -63,6 +64,7 @@ final class PartReview {
             making(at, part);
             group(at, i, part);
             new CutFromReview(job, findings).review(at, part);
+            grades.part(at, part);
             pieces = Math.min(Long.MAX_VALUE / 2, pieces + pieces(part));
         }
         new PairReview(job, findings).review();

@@ -152,6 +152,7 @@ final class StockReview {
         findings.positive(at + "/width", item.width());
         findings.positive(at + "/thickness", item.thickness());
         findings.text(at + "/material", item.material(), JobReview.LONGEST_NAME, false);
+        findings.text(at + "/grade", item.grade(), JobReview.LONGEST_NAME, false);
         if (item.form() == Form.SHEET && item.nominal() != null) {
             findings.add(
                     at + "/nominal",

@@ -9,7 +9,8 @@ import org.stockcutting.length.Length;
  * and from the grade; what is given is taken as it stands.
  *
  * @param material material of the stock it speaks of
- * @param grade name of the grade whose usual figures apply, or null for the usual grade of the stock
+ * @param grade name of the grade that it speaks of, and whose usual figures apply, or null for all grades: those of the stock, or the usual
+ *     ones where that is not graded
  * @param clearRun mean length between two bad zones
  * @param zone mean length of a bad zone; 0 for wood without any
  * @param endCheck mean length of the checked end of a board

@@ -14,10 +14,12 @@ final class WoodReview {
 
     private final WoodRules wood;
     private final Findings findings;
+    private final GradeReview grades;
 
-    WoodReview(WoodRules wood, Findings findings) {
-        this.wood = wood;
+    WoodReview(Job job, Findings findings) {
+        this.wood = job.wood();
         this.findings = findings;
+        this.grades = new GradeReview(job, findings);
     }
 
     void review() {
@@ -40,16 +42,19 @@ final class WoodReview {
         Map<String, Integer> first = new HashMap<>();
         List<WoodModel> models = wood.models();
         for (int i = 0; i < models.size(); i++) {
-            model("/wood/models/" + i, models.get(i));
-            Integer other = first.putIfAbsent(models.get(i).material(), i);
+            WoodModel model = models.get(i);
+            model("/wood/models/" + i, model);
+            grades.name("/wood/models/" + i + "/grade", model.grade());
+            Integer other = first.putIfAbsent(model.material() + "\n" + model.grade(), i);
             if (other != null) {
                 String at = "/wood/models/" + i + "/material";
                 findings.add(
                         at,
                         FaultCode.DUPLICATE_ID,
-                        models.get(i).material(),
-                        "one model for each material",
-                        "The material \"" + models.get(i).material() + "\" already has a model; join the two.",
+                        model.material(),
+                        "one model for each material and grade",
+                        "The material \"" + model.material() + "\" already has a model"
+                                + (model.grade() == null ? "" : " of grade " + model.grade()) + "; join the two.",
                         "/wood/models/" + other + "/material");
             }
         }

@@ -9,7 +9,7 @@ import java.util.List;
  *
  * @param confidence wanted chance to finish with what is bought, above 0 and below 1
  * @param trials simulated purchases, at least 1
- * @param models what is known, at most one for each material, by material
+ * @param models what is known, at most one for each material and grade, by material
  */
 public record WoodRules(BigDecimal confidence, int trials, List<WoodModel> models) {
 

@@ -42,7 +42,8 @@ public final class Wood {
                 whole ? stock.ownTrim() : trim(job, stock, area),
                 1,
                 whole ? zones : zonesOn(area, joined(zones, missing(job, stock)), stock),
-                whole ? stock.condition() : condition(stock, area));
+                whole ? stock.condition() : condition(stock, area),
+                stock.grade());
     }
 
     /** A sawn piece keeps the rectangle that the plan gave it; what the taper takes from it counts as bad wood. */

@@ -61,7 +61,8 @@ final class KeptOffcuts {
                 trim(lookup, stock, layout, rest, wood),
                 1,
                 zones(stock, layout, rest, wood),
-                wood.condition(stock, rest.x(), rest.y(), end));
+                wood.condition(stock, rest.x(), rest.y(), end),
+                stock.grade());
     }
 
     /** What the saw made needs no trim; what is still raw needs what the stock needed there. */

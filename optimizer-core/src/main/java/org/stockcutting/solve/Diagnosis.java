@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.stockcutting.blank.RoughPiece;
 import org.stockcutting.blank.RoughSection;
 import org.stockcutting.job.Job;
@@ -61,6 +63,23 @@ public final class Diagnosis {
     private Unplaced explained(RoughPiece piece, int missing, boolean exhausted, Map<String, Integer> used) {
         String id = piece.part().id();
         List<StockItem> left = filter(stock, item -> fit.materialFits(piece, item));
+        List<String> grades = piece.part().selection().grades();
+        List<StockItem> sameWood =
+                filter(stock, item -> item.material().equals(piece.part().material()));
+        if (left.isEmpty() && !sameWood.isEmpty()) {
+            return unplaced(
+                    id,
+                    missing,
+                    Unplaced.Reason.NO_STOCK_OF_MATERIAL,
+                    piece.part().material() + " " + String.join(" or ", grades),
+                    String.join(
+                            ", ",
+                            sameWood.stream()
+                                    .map(item -> item.grade() == null ? "not graded" : item.grade())
+                                    .collect(Collectors.toCollection(TreeSet::new))),
+                    "add " + piece.part().material() + " of grade " + String.join(" or ", grades)
+                            + ", or let the part take another grade");
+        }
         if (left.isEmpty()) {
             return unplaced(
                     id,

@@ -42,6 +42,9 @@ public sealed interface StockItem {
     /** Bad zones; always empty for stock for sale. */
     List<Zone> zones();
 
+    /** Name of its grade, or null where nobody graded it. */
+    @Nullable String grade();
+
     /** How true it is; stock for sale is taken to be straight and of one width. */
     default Condition condition() {
         return Condition.TRUE;
@@ -63,6 +66,7 @@ public sealed interface StockItem {
      *
      * @param available how many can be had, or null for as many as wanted
      * @param price what it costs, or null only where the job's goal is not money
+     * @param grade name of its grade, or null
      */
     record ForSale(
             String id,
@@ -75,12 +79,36 @@ public sealed interface StockItem {
             Grain grain,
             @Nullable Trim ownTrim,
             @Nullable Integer available,
-            @Nullable Price price)
+            @Nullable Price price,
+            @Nullable String grade)
             implements StockItem {
+
+        /** An entry that is not graded. */
+        public ForSale(
+                String id,
+                Form form,
+                @Nullable NominalSize nominal,
+                Length length,
+                Length width,
+                Length thickness,
+                String material,
+                Grain grain,
+                @Nullable Trim ownTrim,
+                @Nullable Integer available,
+                @Nullable Price price) {
+            this(id, form, nominal, length, width, thickness, material, grain, ownTrim, available, price, null);
+        }
 
         /** The same entry of which there are so many, or null for as many as wanted. */
         public ForSale withAvailable(@Nullable Integer other) {
-            return new ForSale(id, form, nominal, length, width, thickness, material, grain, ownTrim, other, price);
+            return new ForSale(
+                    id, form, nominal, length, width, thickness, material, grain, ownTrim, other, price, grade);
+        }
+
+        /** The same entry of this grade. */
+        public ForSale withGrade(@Nullable String other) {
+            return new ForSale(
+                    id, form, nominal, length, width, thickness, material, grain, ownTrim, available, price, other);
         }
 
         @Override
@@ -99,6 +127,7 @@ public sealed interface StockItem {
      *
      * @param quantity how many truly equal pieces, at least 1
      * @param condition how true it is
+     * @param grade name of its grade, or null
      */
     record OnHand(
             String id,
@@ -112,14 +141,15 @@ public sealed interface StockItem {
             @Nullable Trim ownTrim,
             int quantity,
             List<Zone> zones,
-            Condition condition)
+            Condition condition,
+            @Nullable String grade)
             implements StockItem {
 
         public OnHand {
             zones = List.copyOf(zones);
         }
 
-        /** A true board. */
+        /** A true board that nobody graded. */
         public OnHand(
                 String id,
                 Form form,
@@ -144,7 +174,15 @@ public sealed interface StockItem {
                     ownTrim,
                     quantity,
                     zones,
-                    Condition.TRUE);
+                    Condition.TRUE,
+                    null);
+        }
+
+        /** The same pieces of this grade. */
+        public OnHand withGrade(@Nullable String other) {
+            return new OnHand(
+                    id, form, nominal, length, width, thickness, material, grain, ownTrim, quantity, zones, condition,
+                    other);
         }
 
         /** So many of the same pieces under another name, with other bad zones. */
@@ -161,7 +199,8 @@ public sealed interface StockItem {
                     ownTrim,
                     otherQuantity,
                     otherZones,
-                    condition);
+                    condition,
+                    grade);
         }
 
         @Override

@@ -1,6 +1,7 @@
 package org.stockcutting.wood;
 
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.job.Job;
 import org.stockcutting.job.WoodModel;
@@ -23,39 +24,67 @@ final class Models {
 
     /** The model of what can be bought; sheets have no knots. */
     KnotModel of(StockItem stock) {
-        if (stock.form() == Form.SHEET) {
-            return KnotModel.flawless();
-        }
-        WoodModel said = said(stock.material());
-        KnotModel usual = grade(said, stock);
-        KnotModel fitted = KnotFit.fit(usual, measured(stock.material()));
+        return stock.form() == Form.SHEET
+                ? KnotModel.flawless()
+                : of(stock.material(), stock.grade(), usualGrade(stock.nominal()));
+    }
+
+    /**
+     * The model of boards of this material.
+     *
+     * @param grade their grade, or null where nobody graded them
+     * @param usual name of the grade that ungraded boards are taken for
+     */
+    KnotModel of(String material, @Nullable String grade, String usual) {
+        WoodModel said = said(material, grade);
+        KnotModel fitted = KnotFit.fit(usualFigures(said, grade, usual), measured(material, grade));
         return said == null ? fitted : withSaid(fitted, said);
     }
 
-    private @Nullable WoodModel said(String material) {
-        return job.wood().models().stream()
+    /** What the job says of this grade; else of the material; boards that nobody graded are what the job's only model says. */
+    private @Nullable WoodModel said(String material, @Nullable String grade) {
+        List<WoodModel> all = job.wood().models().stream()
                 .filter(model -> model.material().equals(material))
+                .toList();
+        if (grade == null && all.size() == 1) {
+            return all.get(0);
+        }
+        return all.stream()
+                .filter(model -> grade != null && grade.equals(model.grade()))
                 .findFirst()
-                .orElse(null);
+                .orElse(all.stream()
+                        .filter(model -> model.grade() == null)
+                        .findFirst()
+                        .orElse(null));
     }
 
-    private KnotModel grade(@Nullable WoodModel said, StockItem stock) {
-        String name = said == null || said.grade() == null ? usualGrade(stock) : said.grade();
-        return grades.find(name)
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "no grade " + name + " in the table; there are " + String.join(", ", grades.names())));
+    /** A name of the yard's own has no figures in the table: such boards start from what is usual. */
+    private KnotModel usualFigures(@Nullable WoodModel said, @Nullable String grade, String usual) {
+        String name = grade != null ? grade : said == null || said.grade() == null ? usual : said.grade();
+        return grades.find(name).orElseGet(() -> {
+            KnotModel other = grades.find(usual).orElseThrow();
+            return new KnotModel(
+                    other.clearRun(),
+                    other.zone(),
+                    other.endCheck(),
+                    other.unusableBoards(),
+                    other.tightKnots(),
+                    other.blemishes(),
+                    "the table has no figures for " + name + ", so " + other.origin());
+        });
     }
 
     /** Trade sizes such as 2x4 are softwood from the yard; everything else is taken for hardwood. Common practice, no source. */
-    private static String usualGrade(StockItem stock) {
-        NominalSize nominal = stock.nominal();
+    static String usualGrade(@Nullable NominalSize nominal) {
         return nominal != null && nominal.name().contains("x") ? USUAL_SOFTWOOD : USUAL_HARDWOOD;
     }
 
-    /** Boards of this material on hand, if any of them was measured: a list without a single zone says nothing about knots. */
-    private List<StockItem.OnHand> measured(String material) {
+    /** Boards of this wood on hand, if any of them was measured: a list without a single zone says nothing about knots. */
+    private List<StockItem.OnHand> measured(String material, @Nullable String grade) {
         List<StockItem.OnHand> boards = job.onHand().stream()
-                .filter(board -> board.form() == Form.BOARD && board.material().equals(material))
+                .filter(board -> board.form() == Form.BOARD
+                        && board.material().equals(material)
+                        && Objects.equals(board.grade(), grade))
                 .toList();
         return boards.stream().anyMatch(board -> !board.zones().isEmpty()) ? boards : List.of();
     }

@@ -67,6 +67,11 @@ final class Mutants {
                 ways,
                 Cause.MATERIAL,
                 (s, r) -> JobMutants.aPart(s, r, p -> JobMutants.section(p, JobSketch.in("0.75"), "ash")));
+        put(
+                ways,
+                Cause.GRADE,
+                (s, r) -> JobMutants.aPart(
+                        s, r, p -> p.withSelection(p.selection().withGrades(List.of("clear")))));
         put(ways, Cause.GRAIN, Mutants::acrossGrain);
         put(ways, Cause.OUTSIDE, JobMutants::outside);
         put(ways, Cause.OVERLAP, Mutants::overlap);

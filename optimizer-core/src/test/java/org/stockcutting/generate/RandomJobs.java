@@ -255,7 +255,8 @@ public final class RandomJobs {
                     null,
                     1,
                     zones(600, 60),
-                    condition()));
+                    condition(),
+                    null));
         }
     }
 

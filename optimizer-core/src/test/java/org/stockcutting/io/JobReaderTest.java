@@ -116,7 +116,8 @@ class JobReaderTest {
                                         List.of(new Mark("rail", in("3"), in("0.75"), in("0.375"), in("1"))),
                                         Shaping.Fit.TO_SIZE,
                                         Shaping.Hand.NONE))
-                                .withSelection(new Selection(Binding.PAIRS, ShowFaces.ONE, null)),
+                                .withSelection(
+                                        new Selection(Binding.PAIRS, ShowFaces.ONE, null, List.of("cabin", "no1"))),
                         new Part(
                                         "seat",
                                         1,
@@ -172,7 +173,8 @@ class JobReaderTest {
                         Grain.LENGTH,
                         new Trim(in("1"), in("2"), in("0.25"), in("0.375")),
                         9,
-                        new Price(new BigDecimal("7.35"), cad, PriceUnit.BOARD_FOOT)));
+                        new Price(new BigDecimal("7.35"), cad, PriceUnit.BOARD_FOOT),
+                        "cabin"));
         assertThat(job.onHand())
                 .hasSize(2)
                 .contains(new StockItem.OnHand(
@@ -188,7 +190,8 @@ class JobReaderTest {
                         2,
                         List.of(new Zone(
                                 in("20"), in("22.5"), in("1"), in("3"), Zone.Severity.BLEMISH, Zone.Face.UP, true)),
-                        new Condition(in("0.1875"), in("0.125"), in("6.875"), true)));
+                        new Condition(in("0.1875"), in("0.125"), in("6.875"), true),
+                        "select"));
         assertThat(job.terms())
                 .isEqualTo(new TradeTerms(
                         Weight.pounds(new BigDecimal("400")),

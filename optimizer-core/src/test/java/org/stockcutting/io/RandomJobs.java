@@ -208,7 +208,9 @@ final class RandomJobs {
                         random.nextBoolean() ? null : "group " + random.nextInt(2),
                         random.nextBoolean() ? null : name(0))
                 .withEdging(edging(section))
-                .withSelection(Selection.NONE.withShowFaces(ShowFaces.values()[random.nextInt(2)]))
+                .withSelection(Selection.NONE
+                        .withShowFaces(ShowFaces.values()[random.nextInt(2)])
+                        .withGrades(random.nextBoolean() ? List.of() : List.of("select", "fas")))
                 .withShaping(Shaping.NONE.withTolerance(
                         random.nextBoolean() ? Length.ZERO : Length.ofNanometres(length.nanometres() / 4)));
     }
@@ -237,7 +239,8 @@ final class RandomJobs {
                 Grain.values()[random.nextInt(3)],
                 random.nextBoolean() ? null : trim(),
                 random.nextBoolean() ? null : random.nextInt(40),
-                new Price(amount(), currency, PriceUnit.values()[random.nextInt(8)]));
+                new Price(amount(), currency, PriceUnit.values()[random.nextInt(8)]),
+                random.nextBoolean() ? null : name(0));
     }
 
     private BigDecimal amount() {
@@ -275,7 +278,8 @@ final class RandomJobs {
                 like.ownTrim(),
                 1 + random.nextInt(3),
                 zones,
-                condition());
+                condition(),
+                like.grade());
     }
 
     private Condition condition() {

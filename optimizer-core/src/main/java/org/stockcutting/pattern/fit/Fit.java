@@ -45,8 +45,10 @@ public final class Fit {
         return new Ways(straight, turned);
     }
 
+    /** Material and grade. */
     public boolean materialFits(RoughPiece piece, StockItem stock) {
-        return piece.part().material().equals(stock.material());
+        return piece.part().material().equals(stock.material())
+                && piece.part().selection().takes(stock.grade());
     }
 
     /** Trade size or thickness; width is a matter of size. */

@@ -48,7 +48,7 @@ final class LayoutText {
                         + " cut alike";
         return Clip.to(layout.stock(), 40) + numbers + ": " + lengths.part(layout.length()) + " x "
                 + lengths.part(layout.width()) + " x " + lengths.part(layout.thickness()) + " " + lengths.unit() + ", "
-                + stock.material();
+                + stock.material() + (stock.grade() == null ? "" : " " + Clip.to(stock.grade(), 30));
     }
 
     private boolean picture(Layout layout, StockItem stock, CutLines cuts, TextPage page) {

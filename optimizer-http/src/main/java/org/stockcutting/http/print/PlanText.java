@@ -106,7 +106,9 @@ public final class PlanText {
         for (StockItem.OnHand offcut : plan.derived().offcuts()) {
             page.line("  " + offcut.quantity() + "  " + lengths.gap(offcut.length()) + " x "
                     + lengths.gap(offcut.width()) + " x " + lengths.gap(offcut.thickness()) + " " + lengths.unit()
-                    + ", " + Clip.to(offcut.material(), 30) + "  (" + Clip.to(offcut.id(), 30) + ")");
+                    + ", " + Clip.to(offcut.material(), 30)
+                    + (offcut.grade() == null ? "" : " " + Clip.to(offcut.grade(), 30)) + "  ("
+                    + Clip.to(offcut.id(), 30) + ")");
         }
     }
 

@@ -16,7 +16,8 @@ public final class UnplacedText {
                 .append(": ")
                 .append(reason(missing.reason()));
         if (missing.needs() != null && missing.limit() != null) {
-            text.append(" (needs ").append(missing.needs()).append(", the most there is: ");
+            boolean size = missing.reason() != Unplaced.Reason.NO_STOCK_OF_MATERIAL;
+            text.append(" (needs ").append(missing.needs()).append(size ? ", the most there is: " : "; there is: ");
             text.append(missing.limit()).append(')');
         }
         String stop = missing.remedy().endsWith(".") ? "" : ".";
@@ -27,7 +28,7 @@ public final class UnplacedText {
         return switch (reason) {
             case LONGER_THAN_ANY_STOCK -> "longer than any stock";
             case WIDER_THAN_ANY_STOCK -> "wider than any stock";
-            case NO_STOCK_OF_MATERIAL -> "no stock of that material";
+            case NO_STOCK_OF_MATERIAL -> "no stock of that wood";
             case NO_STOCK_OF_THICKNESS -> "no stock of that thickness";
             case GRAIN_DOES_NOT_FIT -> "the grain would run the wrong way";
             case NO_CLEAR_ZONE -> "no stretch of wood clear enough";
