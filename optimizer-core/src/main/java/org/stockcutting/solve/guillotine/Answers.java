@@ -9,10 +9,16 @@ import org.stockcutting.solve.instance.Answer;
 final class Answers {
 
     private final AreaBound area;
+    private @Nullable ScaleBound scales;
     private @Nullable ColumnBound columns;
 
     Answers(AreaBound area) {
         this.area = area;
+    }
+
+    /** From now on bounds come from here too, and worths where it says more than areas do. */
+    void use(ScaleBound bound) {
+        scales = bound;
     }
 
     /** From now on bounds and worths come from here too. */
@@ -38,6 +44,7 @@ final class Answers {
 
     private long bound(Draft draft) {
         long least = area.of(placed(draft));
+        least = scales == null ? least : Math.max(least, scales.bound());
         return columns == null ? least : Math.max(least, columns.raised());
     }
 
@@ -52,7 +59,14 @@ final class Answers {
 
     private List<Double> duals(Draft draft) {
         boolean known = columns != null && columns.raised() > 0 && isAllPlaceable(draft);
-        return known && columns != null ? columns.duals() : area.duals(placed(draft));
+        return known && columns != null ? columns.duals() : firstDuals(draft);
+    }
+
+    /** Worths before there is a linear programme: those of the better quick bound. */
+    List<Double> firstDuals(Draft draft) {
+        int[] placed = placed(draft);
+        boolean scaled = scales != null && isAllPlaceable(draft) && scales.bound() > area.of(placed);
+        return scaled && scales != null ? scales.duals() : area.duals(placed);
     }
 
     /** True if every piece that is missing fits no stock at all, zones and limits left aside. */

@@ -25,6 +25,7 @@ final class Turns {
     private final Answers answers;
     private final TreeSearch search;
     private final Engine.EngineListener listener;
+    private @Nullable ScaleBound scales;
     private @Nullable ColumnBound columns;
 
     Turns(Yard yard, AreaBound area, Draft start, long seed, Engine.EngineListener listener) {
@@ -44,6 +45,7 @@ final class Turns {
         long patience = patience(yard.model.instance);
         long searchSteps = FIRST_SEARCH;
         long boundSteps = FIRST_BOUND;
+        quickBound(meter);
         while (true) {
             WorkMeter part = meter.part(searchSteps);
             search.run(part, isHopeful() ? HOPE * patience : patience, this::improved);
@@ -74,6 +76,16 @@ final class Turns {
         return columns != null ? columns.isFinished() : yard.model.paysOffcuts || !search.isComplete();
     }
 
+    /** By scales alone, which costs next to nothing; it may end the search before it has begun. */
+    private void quickBound(WorkMeter meter) {
+        if (search.isComplete() && !search.isProved()) {
+            scales = new ScaleBound(yard.model, Answers.placed(search.best()));
+            scales.run(area.costUnit(), meter);
+            answers.use(scales);
+            search.raise(scales.bound());
+        }
+    }
+
     /** @param alone true if the search has ended, so that the bound may take all that is left */
     private void bound(WorkMeter meter, long steps, boolean alone) {
         long share = Math.min(steps, alone ? meter.left() : meter.left() / 3);
@@ -83,7 +95,7 @@ final class Turns {
         Draft best = search.best();
         if (columns == null) {
             int[] placed = Answers.placed(best);
-            columns = new ColumnBound(yard.model, placed, area.duals(placed), area.costUnit());
+            columns = new ColumnBound(yard.model, placed, answers.firstDuals(best), area.costUnit());
             answers.use(columns);
         }
         columns.learn(best);
