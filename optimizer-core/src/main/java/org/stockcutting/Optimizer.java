@@ -73,16 +73,32 @@ public final class Optimizer {
         return withMisses;
     }
 
+    /** Whether the boards on hand are enough yet, with the effort that the job asks for in each plan. */
+    public Enough enough(Job job) {
+        return enough(job, job.effort(), new CancelToken());
+    }
+
     /**
      * Whether the boards on hand are enough yet, asked after each of them in the order of the list: which parts still have no board, and
-     * what is to spare. Nothing for sale is counted. Makes a plan a board, each with the effort that the job asks for.
+     * what is to spare. Nothing for sale is counted. Makes a plan a board.
      *
-     * @throws JobRefusedException if the job cannot be planned as it stands, with every fault
+     * @param job what to make; what it has on hand in the order in which it was picked
+     * @param effort how hard to search for each of the plans
+     * @param cancel stops the searches early: what was found until then is told
+     * @throws JobRefusedException if the job cannot be planned as it stands, or has nothing on hand, with every fault
      * @throws PlanRejectedException if the checker refuses a plan: a fault of this library
      */
-    public Enough enough(Job job) {
+    public Enough enough(Job job, Effort effort, CancelToken cancel) {
         review(job);
-        return EnoughYet.tell(job, some -> planReviewed(some, some.effort(), ProgressListener.NONE, new CancelToken()));
+        if (job.onHand().isEmpty()) {
+            throw new JobRefusedException(List.of(new Fault(
+                    "/onHand",
+                    FaultCode.NO_STOCK.word(),
+                    "nothing",
+                    "the boards that were picked",
+                    "Nothing is on hand yet; list the boards that you have measured under onHand.")));
+        }
+        return EnoughYet.tell(job, some -> planReviewed(some, effort, ProgressListener.NONE, cancel));
     }
 
     /** Compares the stock of a job with the effort it asks for. */

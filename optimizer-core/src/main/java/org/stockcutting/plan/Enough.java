@@ -7,12 +7,15 @@ import org.stockcutting.length.Length;
 /**
  * Whether the boards that were picked suffice, told again after every board.
  *
- * @param steps one for each board on hand, in the order in which they are listed
+ * @param steps one for each board on hand, in the order in which they are listed; at least one
  */
 public record Enough(List<Step> steps) {
 
     public Enough {
         steps = List.copyOf(steps);
+        if (steps.isEmpty()) {
+            throw new IllegalArgumentException("no board, nothing to tell");
+        }
     }
 
     /**
@@ -38,5 +41,10 @@ public record Enough(List<Step> steps) {
     /** The first board with which there is enough; empty where there is not enough yet. */
     public Optional<Step> firstEnough() {
         return steps.stream().filter(Step::isEnough).findFirst();
+    }
+
+    /** What all boards together come to. */
+    public Step atLast() {
+        return steps.get(steps.size() - 1);
     }
 }

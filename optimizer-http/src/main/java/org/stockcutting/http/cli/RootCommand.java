@@ -35,7 +35,8 @@ final class RootCommand implements Runnable {
     public void run() {
         if (spec != null) {
             throw new ParameterException(
-                    spec.commandLine(), "A command is missing: plan, compare, replan, sure, check, review or serve.");
+                    spec.commandLine(),
+                    "A command is missing: plan, compare, replan, enough, sure, check, review or serve.");
         }
     }
 
@@ -46,6 +47,7 @@ final class RootCommand implements Runnable {
                 .addSubcommand(new PlanCommand(planner))
                 .addSubcommand(new CompareCommand(planner))
                 .addSubcommand(new ReplanCommand())
+                .addSubcommand(new EnoughCommand())
                 .addSubcommand(new SureCommand(planner))
                 .addSubcommand(new CheckCommand())
                 .addSubcommand(new ReviewCommand())

@@ -4,6 +4,8 @@ import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.stockcutting.JobRefusedException;
@@ -24,6 +26,7 @@ import org.stockcutting.io.BuyingListWriter;
 import org.stockcutting.io.CheckWriter;
 import org.stockcutting.io.ComparisonWriter;
 import org.stockcutting.io.CsvTables;
+import org.stockcutting.io.EnoughWriter;
 import org.stockcutting.io.JobReader;
 import org.stockcutting.io.JobReading;
 import org.stockcutting.io.PlanReading;
@@ -116,6 +119,39 @@ final class JobRoutes {
         String type = Accepted.choose(ctx.header("Accept"), List.of(JSON));
         Job job = accepted(reading(ctx));
         answer(ctx, type, planned(job, plan -> new Chances(optimizer).document(job, plan)));
+    }
+
+    /** A job in, whether its boards on hand are enough yet out. All its plans together take the effort of one. */
+    void enough(Context ctx) {
+        String type = Accepted.choose(ctx.header("Accept"), List.of(JSON));
+        Job job = accepted(reading(ctx));
+        int boards = job.onHand().size();
+        if (boards > ServiceSettings.SYNC_BOARDS) {
+            String most = "at most " + ServiceSettings.SYNC_BOARDS;
+            throw new ProblemException(Refusals.faulty(List.of(new Fault(
+                    "/onHand",
+                    FaultCode.TOO_MANY.word(),
+                    String.valueOf(boards),
+                    most,
+                    "While the sender waits " + most
+                            + " entries on hand are gone through; send fewer, or use the command line."))));
+        }
+        Effort whole = sync(job.effort());
+        Long work = whole.work();
+        Effort each = new Effort(
+                work == null ? null : Math.max(1, work / Math.max(1, boards)),
+                whole.seconds(),
+                whole.seed(),
+                whole.threads());
+        answer(ctx, type, solved(() -> EnoughWriter.write(job, optimizer.enough(job, each, cancelledAfter(whole)))));
+    }
+
+    /** One clock over several plans. */
+    private static CancelToken cancelledAfter(Effort effort) {
+        CancelToken cancel = new CancelToken();
+        long seconds = effort.seconds() == null ? ServiceSettings.SYNC_SECONDS : effort.seconds();
+        CompletableFuture.delayedExecutor(seconds, TimeUnit.SECONDS).execute(cancel::cancel);
+        return cancel;
     }
 
     /** A job and a plan in, what does not hold out. */

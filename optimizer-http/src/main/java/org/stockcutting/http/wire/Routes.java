@@ -29,6 +29,7 @@ final class Routes {
         post("/v1/buying-lists", jobs::buyingList);
         post("/v1/comparisons", jobs::compare);
         post("/v1/chances", jobs::chances);
+        post("/v1/enough", jobs::enough);
         post(CHECKS, jobs::check);
         post(REPLANS, jobs::replan);
         post("/v1/reviews", jobs::review);

@@ -16,6 +16,8 @@ public record ServiceSettings(
 
     /** Seconds that a plan may take while its sender waits for the answer. */
     static final int SYNC_SECONDS = 10;
+    /** Entries on hand that are gone through one by one while the sender waits. */
+    static final int SYNC_BOARDS = 100;
     /** Largest body, but for checks. */
     static final int JOB_BYTES = 1 << 20;
     /** Largest body of a check: plans are long. */
