@@ -66,11 +66,12 @@ public final class Optimizer {
         Job sorted = JobOrder.of(job.withEffort(effort)).sorted();
         CuttingPlan plan = new PlanningRun(sorted, listener, cancel).run(solver);
         CuttingPlan withMisses = new NearMisses(solver, sorted, plan, cancel).added();
-        List<Violation> violations = withMisses == plan ? List.of() : PlanChecker.check(sorted, withMisses);
+        CuttingPlan traded = SetUpTrade.best(solver, sorted, withMisses, cancel);
+        List<Violation> violations = traded == plan ? List.of() : PlanChecker.check(sorted, traded);
         if (!violations.isEmpty()) {
             throw new PlanRejectedException(violations);
         }
-        return withMisses;
+        return traded;
     }
 
     /** Whether the boards on hand are enough yet, with the effort that the job asks for in each plan. */

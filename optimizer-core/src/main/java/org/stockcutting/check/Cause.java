@@ -90,6 +90,8 @@ public enum Cause {
     SET_UPS("set-ups"),
     /** Two layouts are equal and should be one. */
     LAYOUTS_NOT_MERGED("layouts-not-merged"),
+    /** The table of what fewer set-ups cost is not one, or the plan is not its best row. */
+    TRADE_OFF("trade-off"),
     /** A warning that is due is missing. */
     WARNING("warning"),
     /** A near miss makes a part smaller than it may be, or gains nothing. */

@@ -1,6 +1,7 @@
 package org.stockcutting.check;
 
 import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +19,7 @@ import org.stockcutting.pattern.PlacedPiece;
 import org.stockcutting.plan.BuyingLine;
 import org.stockcutting.plan.Derived;
 import org.stockcutting.plan.NearMiss;
+import org.stockcutting.plan.TradeOff;
 import org.stockcutting.stock.Form;
 import org.stockcutting.stock.Money;
 import org.stockcutting.stock.StockItem;
@@ -43,6 +45,49 @@ final class DerivedCheck {
             warnings(derived, checked);
         }
         nearMisses(derived.nearMisses());
+    }
+
+    /**
+     * The table of a plan that weighs set-ups against money: dearer rows have fewer set-ups, one row is this plan, and none comes to less
+     * with its set-ups counted.
+     */
+    void tradeOff(TradeOff table, @Nullable Money cost, int setUps) {
+        List<TradeOff.Row> rows = table.rows();
+        if (rows.isEmpty()) {
+            return;
+        }
+        Money price = facts.job().shop().setUpPrice();
+        if (price == null) {
+            inspection.report(Cause.TRADE_OFF, "/tradeOff", "the job does not say what a set-up is worth");
+            return;
+        }
+        long chosen = rows.stream().filter(TradeOff.Row::chosen).count();
+        inspection.require(chosen == 1, Cause.TRADE_OFF, "/tradeOff", chosen + " rows are chosen, one is");
+        Money least = rows.stream()
+                .map(row -> row.withSetUps(price))
+                .min(Comparator.naturalOrder())
+                .orElseThrow();
+        for (int i = 0; i < rows.size(); i++) {
+            TradeOff.Row row = rows.get(i);
+            String at = "/tradeOff/" + i;
+            inspection.require(
+                    i == 0
+                            || (row.cost().compareTo(rows.get(i - 1).cost()) > 0
+                                    && row.setUps() < rows.get(i - 1).setUps()),
+                    Cause.TRADE_OFF,
+                    at,
+                    "costs more than the row before and has fewer set-ups");
+            inspection.require(
+                    !row.chosen() || (row.cost().equals(cost) && row.setUps() == setUps),
+                    Cause.TRADE_OFF,
+                    at,
+                    "is not this plan: that costs " + cost + " with " + setUps + " set-ups");
+            inspection.require(
+                    !row.chosen() || row.withSetUps(price).compareTo(least) == 0,
+                    Cause.TRADE_OFF,
+                    at,
+                    "comes to " + row.withSetUps(price) + " with its set-ups, another row to " + least);
+        }
     }
 
     /** What can be told without planning again: the part may be that much smaller, the line stands once, and something is gained. */

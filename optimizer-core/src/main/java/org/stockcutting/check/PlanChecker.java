@@ -36,7 +36,9 @@ public final class PlanChecker {
         new UnplacedCheck(facts, census, used, inspection).check(plan.unplaced());
         WoodTally tally = WoodTally.of(facts, census, layouts);
         new ValueCheck(facts, census, tally, used, inspection).check(plan);
-        new DerivedCheck(facts, used, inspection).check(plan.derived(), layouts);
+        DerivedCheck derived = new DerivedCheck(facts, used, inspection);
+        derived.check(plan.derived(), layouts);
+        derived.tradeOff(plan.derived().tradeOff(), plan.cost(), plan.derived().setUps());
         RackCheck.check(plan.derived().offcuts(), layouts, inspection);
         tally.check(plan.derived().yield(), inspection);
         return inspection.violations().stream()

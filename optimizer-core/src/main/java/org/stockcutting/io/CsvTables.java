@@ -23,7 +23,9 @@ import org.stockcutting.plan.BuyingLine;
 import org.stockcutting.plan.Comparison;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.SequenceStep;
+import org.stockcutting.plan.TradeOff;
 import org.stockcutting.report.ChalkMarks;
+import org.stockcutting.stock.Money;
 import org.stockcutting.stock.Price;
 import org.stockcutting.stock.StockItem;
 import org.stockcutting.stock.Trim;
@@ -189,6 +191,22 @@ public final class CsvTables {
                 .plain("thickness", p -> lengths.exact(p.thickness()))
                 .plain("turned", p -> p.piece().turned() ? "yes" : "no")
                 .write(PieceRow.of(plan));
+    }
+
+    /** What fewer set-ups cost; {@code together} counts each at the job's price. */
+    public static String tradeOff(Job job, CuttingPlan plan) {
+        Money price = job.shop().setUpPrice();
+        return new Columns<TradeOff.Row>()
+                .plain("cost", row -> row.cost().amount().toPlainString())
+                .plain("currency", row -> job.writing().currency().getCurrencyCode())
+                .plain("setUps", row -> row.setUps())
+                .plain(
+                        "together",
+                        row -> price == null
+                                ? null
+                                : row.withSetUps(price).amount().toPlainString())
+                .plain("chosen", row -> row.chosen() ? "yes" : "no")
+                .write(plan.derived().tradeOff().rows());
     }
 
     /** The choices of a comparison: those of each component, numbered from 1, then those over the whole job, in {@code component} 0. */

@@ -10,6 +10,7 @@ import org.stockcutting.plan.BuyingLine;
 import org.stockcutting.plan.Derived;
 import org.stockcutting.plan.LongestOffcut;
 import org.stockcutting.plan.NearMiss;
+import org.stockcutting.plan.TradeOff;
 import org.stockcutting.plan.Warning;
 import org.stockcutting.plan.YieldFigures;
 
@@ -46,6 +47,15 @@ final class DerivedNodes {
         }
         if (!derived.nearMisses().isEmpty()) {
             doc.set("nearMisses", nearMisses(derived.nearMisses()));
+        }
+        if (!derived.tradeOff().rows().isEmpty()) {
+            ArrayNode rows = doc.putArray("tradeOff");
+            for (TradeOff.Row row : derived.tradeOff().rows()) {
+                rows.addObject()
+                        .put("cost", row.cost().amount().toPlainString())
+                        .put("setUps", row.setUps())
+                        .put("chosen", row.chosen());
+            }
         }
     }
 

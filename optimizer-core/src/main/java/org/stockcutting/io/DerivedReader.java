@@ -21,6 +21,7 @@ import org.stockcutting.plan.BuyingLine;
 import org.stockcutting.plan.Derived;
 import org.stockcutting.plan.LongestOffcut;
 import org.stockcutting.plan.NearMiss;
+import org.stockcutting.plan.TradeOff;
 import org.stockcutting.plan.Warning;
 import org.stockcutting.plan.YieldFigures;
 import org.stockcutting.stock.Money;
@@ -46,7 +47,8 @@ final class DerivedReader {
                 figures(doc.object("yield")),
                 warnings(doc),
                 longestOffcut(doc.object("longestOffcut")),
-                nearMisses(doc));
+                nearMisses(doc),
+                tradeOff(doc));
     }
 
     private static @Nullable LongestOffcut longestOffcut(@Nullable DocObject node) {
@@ -149,6 +151,21 @@ final class DerivedReader {
             }
         }
         return misses;
+    }
+
+    private TradeOff tradeOff(DocObject doc) {
+        List<TradeOff.Row> rows = new ArrayList<>();
+        for (DocObject node : doc.objects("tradeOff")) {
+            if (node != null) {
+                rows.add(new TradeOff.Row(
+                        Or.of(
+                                money(node, "cost"),
+                                Money.ofMinor(0, job.writing().currency())),
+                        Or.of(node.integer("setUps"), 0),
+                        Or.of(node.bool("chosen"), false)));
+            }
+        }
+        return new TradeOff(rows);
     }
 
     private static List<Warning> warnings(DocObject doc) {

@@ -89,7 +89,10 @@ public final class Fields {
                 .may("breakdown", OBJECT, "the saw that the first cuts of sheets are made with, on the floor")
                 .may("machines", OBJECT, "what jointer and planer take")
                 .later("tally", "how the yard rounds measured boards")
-                .later("setUpPrice", "what one set-up is worth")
+                .may(
+                        "setUpPrice",
+                        AMOUNT,
+                        "what one set-up is worth: the plan with the least cost and set-ups together is returned")
                 .may("wood", OBJECT, "knots to be expected, and how sure to be; changes no plan");
     }
 

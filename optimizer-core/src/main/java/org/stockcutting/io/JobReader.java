@@ -110,7 +110,8 @@ public final class JobReader {
         DocObject shopDoc = doc.objectOrEmpty("shop");
         ShopRules shop = ShopReader.read(shopDoc)
                 .withZoneMargin(Or.of(doc.length("zoneMargin"), Length.ZERO))
-                .withMachines(MachineReader.read(doc));
+                .withMachines(MachineReader.read(doc))
+                .withSetUpPrice(TermsReader.setUpPrice(doc, reading, writing.currency()));
         DocObject profiles = doc.objectOrEmpty("allowances");
         SortedMap<String, AllowanceProfile> allowances = AllowanceReader.read(profiles);
         List<Part> parts = new PartReader(reading, material).read(doc);

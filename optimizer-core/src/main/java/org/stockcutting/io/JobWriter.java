@@ -13,6 +13,7 @@ import org.stockcutting.job.WoodRules;
 import org.stockcutting.job.Writing;
 import org.stockcutting.length.Length;
 import org.stockcutting.length.LengthWriter;
+import org.stockcutting.stock.Money;
 
 /** Writes jobs as documents with every default filled in and every length exact; {@link JobReader} reads the same job back. */
 public final class JobWriter {
@@ -63,6 +64,10 @@ public final class JobWriter {
             put(doc, "zoneMargin", job.shop().zoneMargin(), lengths);
         }
         MachineNodes.put(doc, job.shop().machines(), lengths);
+        Money setUpPrice = job.shop().setUpPrice();
+        if (setUpPrice != null) {
+            doc.put("setUpPrice", Amounts.text(setUpPrice.amount(), writing.decimal()));
+        }
         if (!job.wood().equals(WoodRules.defaults())) {
             doc.set("wood", WoodNodes.wood(job.wood(), lengths));
         }

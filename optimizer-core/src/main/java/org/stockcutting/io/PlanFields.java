@@ -79,6 +79,10 @@ public final class PlanFields {
                 .may("warnings", LIST, "what a maker should know")
                 .may("longestOffcut", OBJECT, "longest leftover of a bought board that is only crosscut")
                 .may("nearMisses", LIST, "what a slightly smaller part would save; a claim of the planner")
+                .may(
+                        "tradeOff",
+                        LIST,
+                        "what fewer set-ups cost, where the job has a setUpPrice; a claim of the planner")
                 .may("defaults", OBJECT, "defaults that were filled in, by their pointers");
     }
 
@@ -234,7 +238,11 @@ public final class PlanFields {
                 .or("boards", INTEGER, "0", "how many boards less are bought")
                 .or("sheets", INTEGER, "0", "how many sheets less are bought")
                 .may("saves", DECIMAL, "money saved")
-                .or("smallest", BOOLEAN, "false", "true if it is proved that one step less would not do");
+                .or("smallest", BOOLEAN, "false", "true if it is proved that one step less would not do")
+                .in("/tradeOff/*")
+                .needs("cost", DECIMAL, "money paid for stock")
+                .needs("setUps", INTEGER, "how often a stop or fence is moved")
+                .or("chosen", BOOLEAN, "false", "true for this plan: the least cost and set-ups together");
     }
 
     private static FieldTable.Builder piece(FieldTable.Builder t, String part) {

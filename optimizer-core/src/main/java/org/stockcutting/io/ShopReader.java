@@ -29,7 +29,8 @@ final class ShopReader {
                 shop.length("carLength"),
                 Length.ZERO,
                 shop.length("stopReach"),
-                Machines.UNKNOWN);
+                Machines.UNKNOWN,
+                null);
     }
 
     private static SawLimits limits(DocObject limits) {

@@ -35,6 +35,11 @@ final class TermsReader {
                 load, reader.woods(), reader.seasons(), reader.tax(), reader.delivery(), reader.yardCuts());
     }
 
+    /** What a set-up is worth: money like the rest, though it decides how boards are cut. */
+    static @Nullable Money setUpPrice(DocObject doc, Reading reading, Currency currency) {
+        return new TermsReader(doc, reading, currency).money(doc, "setUpPrice");
+    }
+
     private SortedMap<String, OwnWood> woods() {
         SortedMap<String, OwnWood> found = new TreeMap<>();
         DocObject woods = doc.objectOrEmpty("woods");

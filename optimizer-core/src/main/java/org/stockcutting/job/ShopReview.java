@@ -1,7 +1,9 @@
 package org.stockcutting.job;
 
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.stockcutting.length.Length;
+import org.stockcutting.stock.Money;
 import org.stockcutting.stock.Trim;
 
 /** Reviews the shop and its allowance profiles. */
@@ -33,7 +35,39 @@ final class ShopReview {
         findings.positive("/shop/carLength", shop.carLength());
         findings.positive("/shop/stopReach", shop.stopReach());
         machines(shop);
+        setUpPrice(shop.setUpPrice());
         job.allowances().forEach((name, profile) -> profile("/allowances/" + escaped(name), name, profile));
+    }
+
+    private void setUpPrice(@Nullable Money price) {
+        if (price == null) {
+            return;
+        }
+        if (price.amount().signum() < 0) {
+            findings.add(
+                    "/setUpPrice",
+                    FaultCode.NEGATIVE,
+                    price.amount().toPlainString(),
+                    "0 or more",
+                    "A set-up is worth " + price.amount().toPlainString() + "; it must be 0 or more.");
+        } else if (price.amount().compareTo(TermsReview.MOST_MONEY) > 0) {
+            findings.add(
+                    "/setUpPrice",
+                    FaultCode.OUT_OF_RANGE,
+                    price.amount().toPlainString(),
+                    "at most " + TermsReview.MOST_MONEY.toPlainString(),
+                    "A set-up is worth " + price.amount().toPlainString()
+                            + "; that much is taken for a slip of the pen.");
+        }
+        if (job.goal() != Goal.COST) {
+            findings.add(
+                    "/setUpPrice",
+                    FaultCode.CONFLICT,
+                    job.goal().word(),
+                    Goal.COST.word(),
+                    "Set-ups can be weighed against money only where the goal is cost; make it so, or leave setUpPrice out.",
+                    "/goal");
+        }
     }
 
     private void machines(ShopRules shop) {

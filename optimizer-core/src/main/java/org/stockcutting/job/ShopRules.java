@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.length.Length;
+import org.stockcutting.stock.Money;
 import org.stockcutting.stock.StockItem;
 import org.stockcutting.stock.Trim;
 import org.stockcutting.stock.Zone;
@@ -22,6 +23,7 @@ import org.stockcutting.stock.Zone;
  * @param zoneMargin how far clear parts keep away from bad zones, 0 or more
  * @param stopReach longest piece that the stop of the crosscut saw reaches, or null where it reaches any; longer ones are measured
  * @param machines jointer, planer and the saw for first cuts
+ * @param setUpPrice what one set-up is worth to the shop, 0 or more, or null where set-ups are only saved at no cost
  */
 public record ShopRules(
         Kerf kerf,
@@ -34,7 +36,8 @@ public record ShopRules(
         @Nullable Length carLength,
         Length zoneMargin,
         @Nullable Length stopReach,
-        Machines machines) {
+        Machines machines,
+        @Nullable Money setUpPrice) {
 
     public ShopRules {
         keepOffcuts = List.copyOf(keepOffcuts);
@@ -61,7 +64,8 @@ public record ShopRules(
                 carLength,
                 Length.ZERO,
                 null,
-                Machines.UNKNOWN);
+                Machines.UNKNOWN,
+                null);
     }
 
     /** The same shop with another trim of boards. */
@@ -77,7 +81,8 @@ public record ShopRules(
                 carLength,
                 zoneMargin,
                 stopReach,
-                machines);
+                machines,
+                setUpPrice);
     }
 
     /** The same shop with other saws. */
@@ -93,7 +98,8 @@ public record ShopRules(
                 carLength,
                 zoneMargin,
                 stopReach,
-                machines);
+                machines,
+                setUpPrice);
     }
 
     /** The same shop that keeps other offcuts. */
@@ -109,7 +115,8 @@ public record ShopRules(
                 carLength,
                 zoneMargin,
                 stopReach,
-                machines);
+                machines,
+                setUpPrice);
     }
 
     /** The same shop with another car, or none. */
@@ -125,7 +132,8 @@ public record ShopRules(
                 other,
                 zoneMargin,
                 stopReach,
-                machines);
+                machines,
+                setUpPrice);
     }
 
     /** The same shop, clear parts so far away from bad zones. */
@@ -141,7 +149,8 @@ public record ShopRules(
                 carLength,
                 other,
                 stopReach,
-                machines);
+                machines,
+                setUpPrice);
     }
 
     /** The same shop with a stop that reaches so far, or any length. */
@@ -157,7 +166,8 @@ public record ShopRules(
                 carLength,
                 zoneMargin,
                 other,
-                machines);
+                machines,
+                setUpPrice);
     }
 
     /** The same shop with other machines. */
@@ -173,6 +183,24 @@ public record ShopRules(
                 carLength,
                 zoneMargin,
                 stopReach,
+                other,
+                setUpPrice);
+    }
+
+    /** The same shop, a set-up worth so much, or nothing said about it. */
+    public ShopRules withSetUpPrice(@Nullable Money other) {
+        return new ShopRules(
+                kerf,
+                boardTrim,
+                sheetTrim,
+                limits,
+                keepOffcuts,
+                thicknessTolerance,
+                maxPlaning,
+                carLength,
+                zoneMargin,
+                stopReach,
+                machines,
                 other);
     }
 

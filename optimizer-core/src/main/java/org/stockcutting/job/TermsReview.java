@@ -17,7 +17,7 @@ final class TermsReview {
     private static final BigDecimal MOST_MOVEMENT = new BigDecimal("0.02");
 
     private static final BigDecimal MOST_TAX = new BigDecimal("100");
-    private static final BigDecimal MOST_MONEY = new BigDecimal("1000000000");
+    static final BigDecimal MOST_MONEY = new BigDecimal("1000000000");
 
     private final TradeTerms terms;
     private final Findings findings;

@@ -102,6 +102,13 @@ public record Part(
                 selection);
     }
 
+    /** The same line with another finished section. */
+    public Part withSection(Section other) {
+        return new Part(
+                id, quantity, length, other, material, grain, woodClass, spares, making, group, note, edging, shaping,
+                selection);
+    }
+
     /** The same line of other wood. */
     public Part withSelection(Selection other) {
         return new Part(

@@ -15,6 +15,7 @@ import org.stockcutting.stock.StockItem;
  * @param warnings what a maker should know
  * @param longestOffcut the longest leftover and how long it could be; null where no bought board is only crosscut
  * @param nearMisses what a slightly smaller part would save, by part id; empty where no part may be smaller
+ * @param tradeOff what fewer set-ups cost; without rows where the job does not say what a set-up is worth
  */
 public record Derived(
         List<BuyingLine> buyingList,
@@ -24,7 +25,8 @@ public record Derived(
         YieldFigures yield,
         List<Warning> warnings,
         @Nullable LongestOffcut longestOffcut,
-        List<NearMiss> nearMisses) {
+        List<NearMiss> nearMisses,
+        TradeOff tradeOff) {
 
     public Derived {
         buyingList = List.copyOf(buyingList);
@@ -34,7 +36,7 @@ public record Derived(
         nearMisses = List.copyOf(nearMisses);
     }
 
-    /** Nothing is known of the longest leftover and of near misses. */
+    /** Nothing is known of the longest leftover, of near misses and of what fewer set-ups cost. */
     public Derived(
             List<BuyingLine> buyingList,
             List<StockItem.OnHand> offcuts,
@@ -42,16 +44,21 @@ public record Derived(
             int setUps,
             YieldFigures yield,
             List<Warning> warnings) {
-        this(buyingList, offcuts, cutSequence, setUps, yield, warnings, null, List.of());
+        this(buyingList, offcuts, cutSequence, setUps, yield, warnings, null, List.of(), TradeOff.NONE);
     }
 
     /** The same with what is known of the longest leftover. */
     public Derived withLongestOffcut(@Nullable LongestOffcut longest) {
-        return new Derived(buyingList, offcuts, cutSequence, setUps, yield, warnings, longest, nearMisses);
+        return new Derived(buyingList, offcuts, cutSequence, setUps, yield, warnings, longest, nearMisses, tradeOff);
     }
 
     /** The same with these near misses. */
     public Derived withNearMisses(List<NearMiss> misses) {
-        return new Derived(buyingList, offcuts, cutSequence, setUps, yield, warnings, longestOffcut, misses);
+        return new Derived(buyingList, offcuts, cutSequence, setUps, yield, warnings, longestOffcut, misses, tradeOff);
+    }
+
+    /** The same with what fewer set-ups cost. */
+    public Derived withTradeOff(TradeOff other) {
+        return new Derived(buyingList, offcuts, cutSequence, setUps, yield, warnings, longestOffcut, nearMisses, other);
     }
 }

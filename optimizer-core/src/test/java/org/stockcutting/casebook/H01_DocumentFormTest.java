@@ -52,9 +52,10 @@ class H01_DocumentFormTest {
             "warnings",
             "longestOffcut",
             "nearMisses",
+            "tradeOff",
             "defaults");
 
-    private static final List<String> WHERE_DUE = List.of("cost", "longestOffcut", "nearMisses");
+    private static final List<String> WHERE_DUE = List.of("cost", "longestOffcut", "nearMisses", "tradeOff");
 
     static List<Path> jobs() {
         return files("samples/jobs", ".json", 1);

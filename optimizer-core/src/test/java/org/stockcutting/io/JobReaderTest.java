@@ -205,7 +205,8 @@ class JobReaderTest {
                         new BigDecimal("8.25"),
                         new Delivery(Money.ofMinor(4_500, cad), Money.ofMinor(30_000, cad)),
                         new YardCuts(Form.SHEET, Money.ofMinor(150, cad), 2)));
-        assertThat(job.goal()).isEqualTo(Goal.WASTE);
+        assertThat(job.goal()).isEqualTo(Goal.COST);
+        assertThat(job.shop().setUpPrice()).isEqualTo(Money.ofMinor(150, cad));
         assertThat(job.effort()).isEqualTo(new Effort(500_000L, 15, 42, 2));
     }
 

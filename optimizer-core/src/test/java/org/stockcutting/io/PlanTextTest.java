@@ -37,6 +37,7 @@ import org.stockcutting.plan.SequenceStep;
 import org.stockcutting.plan.Status;
 import org.stockcutting.plan.StepKind;
 import org.stockcutting.plan.StopReason;
+import org.stockcutting.plan.TradeOff;
 import org.stockcutting.plan.Unplaced;
 import org.stockcutting.plan.Violation;
 import org.stockcutting.plan.Warning;
@@ -161,7 +162,10 @@ class PlanTextTest {
                 List.of(new Warning("raw-end", "/layouts/0", "a raw end stays")),
                 new LongestOffcut(in("35.375"), in("40.25"), false),
                 List.of(new NearMiss(
-                        "post", Side.WIDTH, in("0.015625"), 1, -1, 2, new Money(new BigDecimal("-3.98"), USD), true)));
+                        "post", Side.WIDTH, in("0.015625"), 1, -1, 2, new Money(new BigDecimal("-3.98"), USD), true)),
+                new TradeOff(List.of(
+                        new TradeOff.Row(new Money(new BigDecimal("7.96"), USD), 1, true),
+                        new TradeOff.Row(new Money(new BigDecimal("9.00"), USD), 0, false))));
         return new CuttingPlan(
                 new PlanHeader("job", JobHash.of(job), Status.PARTIAL, StopReason.PROVED, true, 7, 18_211, 1, "1.0.0"),
                 new Money(new BigDecimal("7.96"), USD),

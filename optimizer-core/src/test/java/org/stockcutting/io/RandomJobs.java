@@ -102,6 +102,9 @@ final class RandomJobs {
                 new Machines.Machine(mayBe(20), mayBe(12)),
                 apart ? new Machines.Breakdown(least, Length.ZERO) : null);
         job = random.nextBoolean() ? job : job.withShop(job.shop().withMachines(machines));
+        Money setUpPrice =
+                job.goal() == Goal.COST && random.nextBoolean() ? Money.ofMinor(random.nextInt(500), currency) : null;
+        job = job.withShop(job.shop().withSetUpPrice(setUpPrice));
         return random.nextBoolean() ? job : new RandomShapings(random.nextLong()).shaped(job);
     }
 
@@ -173,7 +176,8 @@ final class RandomJobs {
                 random.nextBoolean() ? null : Length.inches("5000"),
                 random.nextBoolean() ? Length.ZERO : size(1),
                 mayBe(90),
-                Machines.UNKNOWN);
+                Machines.UNKNOWN,
+                null);
     }
 
     private Trim trim() {

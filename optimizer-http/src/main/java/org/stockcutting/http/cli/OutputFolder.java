@@ -51,6 +51,9 @@ final class OutputFolder {
             text("cut-sequence.csv", CsvTables.cutSequence(job, plan));
             text("pieces.csv", CsvTables.pieces(job, plan));
             text("offcuts.csv", CsvTables.offcuts(job, plan));
+            if (!plan.derived().tradeOff().rows().isEmpty()) {
+                text("trade-off.csv", CsvTables.tradeOff(job, plan));
+            }
             drawings(job, plan);
             Files.write(folder.resolve("plan.pdf"), PlanPdf.plan(job, plan, paper));
             Files.write(folder.resolve("labels.pdf"), LabelPdf.labels(job, plan, paper));

@@ -2,7 +2,9 @@ package org.stockcutting.http.print;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -13,8 +15,10 @@ import org.stockcutting.length.LengthWriter;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.Layout;
 import org.stockcutting.plan.LongestOffcut;
+import org.stockcutting.plan.TradeOff;
 import org.stockcutting.plan.Unplaced;
 import org.stockcutting.plan.Warning;
+import org.stockcutting.stock.Money;
 import org.stockcutting.stock.StockItem;
 
 /** A whole plan for somebody at the bench: what to buy, how good that is, how to cut it, what stays on the rack. */
@@ -40,6 +44,7 @@ public final class PlanText {
         }
         unplaced(plan, page);
         nearMisses(plan, page);
+        tradeOff(plan, page);
         layouts(plan, page);
         new SequenceText(job, lengths)
                 .print(plan.derived().cutSequence(), plan.derived().setUps(), page);
@@ -72,6 +77,24 @@ public final class PlanText {
         NearMissText text = new NearMissText(amounts, exact, lengths);
         page.gap().line("Nearly");
         plan.derived().nearMisses().forEach(miss -> page.wrapped("  " + text.sentence(miss), "    "));
+    }
+
+    private void tradeOff(CuttingPlan plan, TextPage page) {
+        Money price = job.shop().setUpPrice();
+        if (price == null || plan.derived().tradeOff().rows().isEmpty()) {
+            return;
+        }
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("cost", "set-ups", "set-ups counted at " + amounts.money(price), ""));
+        for (TradeOff.Row row : plan.derived().tradeOff().rows()) {
+            rows.add(List.of(
+                    amounts.money(row.cost()),
+                    Integer.toString(row.setUps()),
+                    amounts.money(row.withSetUps(price)),
+                    row.chosen() ? "<- this plan" : ""));
+        }
+        page.gap().line("Fewer set-ups for more money").table(List.of(true, true, true, false), rows);
+        page.wrapped("Plans that were found; there may be better ones.", "  ");
     }
 
     private void layouts(CuttingPlan plan, TextPage page) {
