@@ -69,8 +69,8 @@ class PlanCheckerTest {
             }
         }
         assertThat(refused).isGreaterThanOrEqualTo(300);
-        // Staves need glue-ups, first cuts a look at the tree, certificates a proof; crooked boards, chosen places and
-        // near misses need jobs that say so: tested below and in their own classes.
+        // Staves need glue-ups, first cuts a look at the tree, certificates a proof; crooked boards, chosen places,
+        // near misses and set-ups with a price need jobs that say so: tested below and in their own classes.
         assertThat(EnumSet.complementOf(EnumSet.copyOf(seen)))
                 .containsExactlyInAnyOrder(
                         Cause.STAVE_SUM,
@@ -80,6 +80,7 @@ class PlanCheckerTest {
                         Cause.OUT_OF_TRUE,
                         Cause.CUT_FROM,
                         Cause.NEAR_MISS,
+                        Cause.TRADE_OFF,
                         Cause.CERTIFICATE);
     }
 
