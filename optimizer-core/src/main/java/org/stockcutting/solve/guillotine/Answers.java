@@ -11,6 +11,7 @@ final class Answers {
     private final AreaBound area;
     private @Nullable ScaleBound scales;
     private @Nullable ColumnBound columns;
+    private long stages = Answer.NO_BOUND;
 
     Answers(AreaBound area) {
         this.area = area;
@@ -24,6 +25,11 @@ final class Answers {
     /** From now on bounds and worths come from here too. */
     void use(ColumnBound bound) {
         columns = bound;
+    }
+
+    /** From now on this bound holds too, for boards of as many stages as the shop cuts. */
+    void use(long stageBound) {
+        stages = Math.max(stages, stageBound);
     }
 
     /** A draft that exact search found. */
@@ -43,7 +49,7 @@ final class Answers {
     }
 
     private long bound(Draft draft) {
-        long least = area.of(placed(draft));
+        long least = Math.max(stages, area.of(placed(draft)));
         least = scales == null ? least : Math.max(least, scales.bound());
         return columns == null ? least : Math.max(least, columns.raised());
     }

@@ -8,8 +8,8 @@ import org.stockcutting.solve.instance.Weights;
 import org.stockcutting.solve.instance.WorkMeter;
 
 /**
- * The engine for boards that are ripped and for sheets: a handful of pieces exactly; more by shelves, best fit, then ruin and recreate
- * in turns with column generation, until the cost meets a bound, patience ends or the meter does.
+ * The engine for boards that are ripped and for sheets: a handful of pieces exactly; more by shelves, best fit, strips, then ruin and
+ * recreate in turns with column generation, until the cost meets a bound, patience ends or the meter does.
  */
 public final class GuillotineEngine implements Engine {
 

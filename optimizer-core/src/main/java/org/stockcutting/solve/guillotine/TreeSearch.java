@@ -79,9 +79,21 @@ final class TreeSearch {
         return best;
     }
 
+    /** Goes on from a draft that is better than the best so far. */
+    void take(Draft better) {
+        best = better;
+        idle = 0;
+        started = false;
+    }
+
     /** Nothing that costs less than this is worth looking for. */
     void raise(long bound) {
         least = Math.max(least, bound);
+    }
+
+    /** What {@link #raise} and areas say. */
+    long least() {
+        return least;
     }
 
     /** Moves since the last gain. */

@@ -1,5 +1,6 @@
 package org.stockcutting.solve.guillotine;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.solve.instance.Answer;
 import org.stockcutting.solve.instance.Engine;
@@ -7,8 +8,8 @@ import org.stockcutting.solve.instance.Instance;
 import org.stockcutting.solve.instance.WorkMeter;
 
 /**
- * Search and bound by turns, each turn longer than the one before: a short search ends most jobs, the bound tells the search when to
- * stop and whether it is worth going on. While the search goes on, the bound takes at most a third of what the meter
+ * Search and bound by turns, each turn longer than the one before: a short search ends most jobs, strips by column generation give what
+ * is still open a better start, the bound tells the search when to stop and whether it is worth going on. While the search goes on, the bound takes at most a third of what the meter
  * still allows, and nothing where that is too little to get anywhere.
  */
 final class Turns {
@@ -24,6 +25,7 @@ final class Turns {
     private final AreaBound area;
     private final Answers answers;
     private final TreeSearch search;
+    private final List<StripSearch> strips;
     private final Engine.EngineListener listener;
     private @Nullable ScaleBound scales;
     private @Nullable ColumnBound columns;
@@ -34,6 +36,7 @@ final class Turns {
         this.answers = new Answers(area);
         this.listener = listener;
         this.search = new TreeSearch(yard, area, start, seed);
+        this.strips = StripSearch.of(yard, area, seed);
         improved(start);
     }
 
@@ -50,6 +53,9 @@ final class Turns {
             WorkMeter part = meter.part(searchSteps);
             search.run(part, isHopeful() ? HOPE * patience : patience, this::improved);
             meter.absorb(part);
+            if (searchSteps == FIRST_SEARCH && !search.isProved() && !meter.isExhausted()) {
+                strips(meter);
+            }
             boolean tired = search.idle() >= (isHopeful() ? HOPE * patience : patience);
             if (search.isProved() || meter.isExhausted() || (tired && isBoundDone())) {
                 break;
@@ -59,6 +65,22 @@ final class Turns {
             boundSteps = searchSteps;
         }
         return answers.last(search.best(), placementProved);
+    }
+
+    /** Boards in strips: all there is where the shop cuts in two or three stages, else a start from which the search goes on. */
+    private void strips(WorkMeter meter) {
+        boolean all = yard.model.instance.limits().stages() <= 3;
+        for (StripSearch strip : strips) {
+            WorkMeter part = meter.head(meter.left() / (all ? 2 : 3));
+            strip.run(search.best(), search.least(), part);
+            meter.absorb(part);
+            if (strip.best().isBetterThan(search.best())) {
+                search.take(strip.best());
+                improved(search.best());
+            }
+            search.raise(strip.bound());
+            answers.use(strip.bound());
+        }
     }
 
     /** Moves without gain after which the search ends: few for small jobs, more than any usual meter allows for large ones. */
