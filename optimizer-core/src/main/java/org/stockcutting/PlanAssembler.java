@@ -87,9 +87,10 @@ final class PlanAssembler {
         Map<String, Integer> placed = new TreeMap<>();
         for (Part part : job.parts()) {
             int demand = job.demand(part);
-            placed.put(part.id(), (int) numbers.getOrDefault(part.id(), Set.of()).stream()
+            long pieces = numbers.getOrDefault(part.id(), Set.of()).stream()
                     .filter(number -> number <= demand)
-                    .count());
+                    .count();
+            placed.put(part.id(), (int) pieces * part.gang());
         }
         return placed;
     }

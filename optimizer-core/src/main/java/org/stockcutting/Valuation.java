@@ -85,7 +85,7 @@ final class Valuation {
                         continue;
                     }
                     if (piece.members().isEmpty()) {
-                        volume = volume.plus(finished(part, layout));
+                        volume = volume.plus(finished(part, layout).times(part.gang()));
                     } else if (rough.merge(part.id() + "#" + number, 1, Integer::sum) == 1) {
                         volume = volume.plus(finished(part, layout));
                     }

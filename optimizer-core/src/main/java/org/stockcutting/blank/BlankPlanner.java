@@ -15,7 +15,7 @@ import org.stockcutting.part.Section;
 
 /**
  * Finished part to blank to rough piece, by the job's allowance profiles. Milling adds to all three sizes; a part of a trade size is
- * taken as it comes, so milling adds to its length alone. Edging comes off the finished size before anything is added. Panels and laminations first become a blank, then staves and plies.
+ * taken as it comes, so milling adds to its length alone; a gang has one allowance in length for all its parts and the cuts between them. Edging comes off the finished size before anything is added. Panels and laminations first become a blank, then staves and plies.
  */
 public final class BlankPlanner {
 
@@ -41,7 +41,7 @@ public final class BlankPlanner {
     private static RoughPiece roughPiece(Job job, Part part) {
         Making making = part.making();
         if (making instanceof Making.Milled milled) {
-            return whole(part, profile(job, part, milled.profile()));
+            return whole(job, part, profile(job, part, milled.profile()));
         }
         if (making instanceof Making.GlueUp glueUp) {
             return stave(job, part, glueUp);
@@ -49,11 +49,13 @@ public final class BlankPlanner {
         if (making instanceof Making.Lamination lamination) {
             return ply(job, part, lamination);
         }
-        return whole(part, null);
+        return whole(job, part, null);
     }
 
-    private static RoughPiece whole(Part part, @Nullable AllowanceProfile profile) {
-        Length length = profile == null ? part.coreLength() : part.coreLength().plus(profile.length());
+    private static RoughPiece whole(Job job, Part part, @Nullable AllowanceProfile profile) {
+        Length apart = job.shop().kerf().crosscut().times(part.gang() - 1L);
+        Length all = part.coreLength().times(part.gang()).plus(apart);
+        Length length = profile == null ? all : all.plus(profile.length());
         RoughSection section;
         Stage rough;
         if (part.coreSection() instanceof Section.Measured measured) {

@@ -32,16 +32,16 @@ final class Benchwork {
     void put(Piece piece, PlacedPiece placed, String board, long thickness) {
         Milling milling = millings.get(piece.part());
         if (milling != null) {
-            pieces.put(
-                    piece,
-                    new Workpiece(
-                            milling,
-                            board,
-                            false,
-                            piece.number(),
-                            placed.length().nanometres(),
-                            placed.width().nanometres(),
-                            thickness));
+            Workpiece work = new Workpiece(
+                    milling,
+                    board,
+                    false,
+                    piece.number(),
+                    placed.length().nanometres(),
+                    placed.width().nanometres(),
+                    thickness);
+            work.parts = milling.rough().gang();
+            pieces.put(piece, work);
         }
     }
 
@@ -67,7 +67,13 @@ final class Benchwork {
         switch (step.kind()) {
             case JOINT -> joint(work, wrong);
             case PLANE -> plane(work, step.setUp(), wrong);
-            case RIP, CROSSCUT, FINAL_TRIM -> saw(work, step, wrong);
+            case RIP, CROSSCUT, FINAL_TRIM -> {
+                if (work.parts > 1 && step.kind() == StepKind.CROSSCUT && piece != null) {
+                    cutApart(piece, work, step, wrong);
+                } else {
+                    saw(work, step, wrong);
+                }
+            }
             case MARK, BORE, TAPER -> shape(work, step, wrong);
             default -> wrong.add("a " + step.kind().word() + " is not done to a piece that is whole");
         }
@@ -162,6 +168,53 @@ final class Benchwork {
         if (cut.slack().isNegative() || cut.slack().nanometres() > Math.max(0, before - to - kerf)) {
             wrong.add("the slack of " + cut.slack() + " is more than there is room for");
         }
+    }
+
+    /** The first part comes off a gang; what stays begins with the next number. */
+    private void cutApart(Piece piece, Workpiece work, SequenceStep step, List<String> wrong) {
+        SawCut cut = step.cut();
+        long to = work.milling.length();
+        long kerf = facts.crosscutKerf();
+        long left = work.length - to - kerf;
+        if (cut == null || cut.direction() != Direction.CROSSCUT || left <= 0) {
+            wrong.add("does not cut the gang apart");
+            return;
+        }
+        if (!work.isFlat() || work.width != work.widthToReach()) {
+            wrong.add("is cut apart before it is planed and ripped");
+        }
+        if (cut.reading().nanometres() != to || !isStopAt(step.setUp(), to)) {
+            wrong.add("is to be cut apart at " + Inspection.mm(to));
+        }
+        if (!isAt(cut.on(), work)) {
+            wrong.add("lies on the saw with another size than it has");
+        }
+        Workpiece rest = work.parted(piece.number() + 1, left, work.parts - 1);
+        Wood said = cut.left();
+        if (said == null || !isAt(said, rest)) {
+            wrong.add("leaves another size than is said");
+        }
+        long needed = (work.parts - 1) * to + (work.parts - 2) * kerf;
+        if (cut.slack().isNegative() || cut.slack().nanometres() > Math.max(0, left - needed)) {
+            wrong.add("the slack of " + cut.slack() + " is more than there is room for");
+        }
+        pieces.put(piece, work.parted(piece.number(), to, 1));
+        Piece next = new Piece(piece.part(), piece.number() + 1, null);
+        if (pieces.containsKey(next)) {
+            wrong.add("the next number of the gang is there already");
+        }
+        pieces.put(next, rest);
+    }
+
+    /** A stop, or none where it does not reach so far. */
+    private boolean isStopAt(@Nullable SetUp setUp, long to) {
+        Length reach = facts.job().shop().stopReach();
+        if (reach != null && to > reach.nanometres()) {
+            return setUp == null;
+        }
+        return setUp != null
+                && setUp.machine().equals(Direction.CROSSCUT.word())
+                && setUp.stop().nanometres() == to;
     }
 
     private static boolean isAt(Wood wood, Workpiece work) {

@@ -65,15 +65,25 @@ record Census(SortedMap<String, SortedMap<Integer, List<Copy>>> copies) {
             return;
         }
         for (int k = 0; k < repeat; k++) {
-            copies.computeIfAbsent(piece.part(), id -> new TreeMap<>())
-                    .computeIfAbsent(piece.numbers().get(k), n -> new ArrayList<>())
-                    .add(new Copy(
-                            whole ? 0 : piece.members().get(k),
-                            piece.width().nanometres(),
-                            layout.stock() + " #" + (first + k + 1),
-                            at,
-                            Rect.of(piece),
-                            piece.turned()));
+            inspection.require(
+                    Math.floorMod(piece.numbers().get(k) - 1, rough.gang()) == 0,
+                    Cause.NUMBER,
+                    at + "/numbers",
+                    "gangs of " + rough.gang() + " begin with 1, " + (1L + rough.gang()) + " and so on; got "
+                            + piece.numbers().get(k));
+            for (int g = 0; g < rough.gang(); g++) {
+                // Far beyond any demand the number only has to stay too large.
+                int number = (int) Math.min(Integer.MAX_VALUE, (long) piece.numbers().get(k) + g);
+                copies.computeIfAbsent(piece.part(), id -> new TreeMap<>())
+                        .computeIfAbsent(number, n -> new ArrayList<>())
+                        .add(new Copy(
+                                whole ? 0 : piece.members().get(k),
+                                piece.width().nanometres(),
+                                layout.stock() + " #" + (first + k + 1),
+                                at,
+                                Rect.of(piece),
+                                piece.turned()));
+            }
         }
     }
 

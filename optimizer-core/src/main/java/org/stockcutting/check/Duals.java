@@ -25,13 +25,13 @@ record Duals(SortedMap<String, BigFraction> values, Map<String, Integer> demand)
      */
     record Scaled(List<Worth> worths, BigFraction unit) {}
 
-    /** What is asked of a row: pieces, or nanometres of panel width. */
+    /** What is asked of a row: pieces, gangs counted as one, or nanometres of panel width. */
     static long rows(Rough rough, Map<String, Integer> demand) {
         long pieces = Math.max(0, demand.getOrDefault(rough.part().id(), 0));
         if (rough.isStave()) {
             return Math.multiplyExact(rough.panelWidth(), pieces);
         }
-        return Math.multiplyExact(pieces, (long) rough.perPart());
+        return Math.multiplyExact(pieces, (long) rough.perPart()) / rough.gang();
     }
 
     BigFraction value(Rough rough) {

@@ -63,7 +63,9 @@ record Rough(
         if (making instanceof Making.Milled milled) {
             AllowanceProfile add = profile(job, milled.profile());
             long rough = thickness + nm(add.thickness());
-            return whole(part, length + nm(add.length()), width + nm(add.width()), rough, rough > thickness);
+            long apart = Math.multiplyExact(milled.gang() - 1L, nm(job.shop().kerf().crosscut()));
+            long all = Math.addExact(Math.multiplyExact(length, (long) milled.gang()), apart);
+            return whole(part, all + nm(add.length()), width + nm(add.width()), rough, rough > thickness);
         }
         if (making instanceof Making.GlueUp panel) {
             AllowanceProfile add = profile(job, AllowanceProfile.GLUE_UP);
@@ -139,6 +141,11 @@ record Rough(
 
     static long ceilDiv(long a, long b) {
         return Math.floorDiv(a, b) + (Math.floorMod(a, b) == 0 ? 0 : 1);
+    }
+
+    /** How many finished parts one rough piece becomes. */
+    int gang() {
+        return part.making() instanceof Making.Milled milled ? milled.gang() : 1;
     }
 
     boolean isStave() {

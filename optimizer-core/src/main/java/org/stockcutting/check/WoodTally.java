@@ -56,10 +56,11 @@ record WoodTally(
                     BigInteger finished = Facts.finished(of.part(), board);
                     int demand = facts.demand(of.part());
                     long extra = piece.numbers().stream()
-                            .filter(number -> number > demand)
-                            .count();
+                                    .filter(number -> number > demand)
+                                    .count()
+                            * of.gang();
                     parts = parts.add(finished.multiply(
-                            BigInteger.valueOf(checked.layout().repeat())));
+                            BigInteger.valueOf((long) checked.layout().repeat() * of.gang())));
                     spares = spares.add(finished.multiply(BigInteger.valueOf(extra)));
                 }
             }

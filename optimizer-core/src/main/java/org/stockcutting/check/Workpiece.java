@@ -18,6 +18,8 @@ final class Workpiece {
     boolean planed;
     /** Rests there had been when it was planed over size, or -1. */
     int planedOverAt = -1;
+    /** How many parts it still holds. */
+    int parts = 1;
     /** What is still to be marked, bored and tapered. */
     final List<Due> due;
 
@@ -64,9 +66,20 @@ final class Workpiece {
         return isFlat() && width == widthToReach();
     }
 
+    /** What comes off a gang, or stays of it: the same wood so far, this long, beginning with this number. */
+    Workpiece parted(int number, long ownLength, int ownParts) {
+        Workpiece piece = new Workpiece(milling, board, false, number, ownLength, roughWidth, thickness);
+        piece.width = width;
+        piece.jointed = jointed;
+        piece.planed = planed;
+        piece.planedOverAt = planedOverAt;
+        piece.parts = ownParts;
+        return piece;
+    }
+
     /** True if nothing is left to be done. */
     boolean isDone() {
         boolean glued = !milling.isGlued() || panel;
-        return glued && isFlat() && length == finalLength() && width == widthToReach() && due.isEmpty();
+        return parts == 1 && glued && isFlat() && length == finalLength() && width == widthToReach() && due.isEmpty();
     }
 }

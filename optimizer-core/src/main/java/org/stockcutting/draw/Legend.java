@@ -17,9 +17,9 @@ final class Legend {
     private final List<String> notes = new ArrayList<>();
 
     /** Key number of a piece; pieces of one part and size share it. */
-    int keyOf(PlacedPiece piece, String size) {
+    int keyOf(PlacedPiece piece, List<Integer> copies, String size) {
         String what = piece.part() + " " + size;
-        numbers.computeIfAbsent(what, k -> new TreeSet<>()).addAll(piece.numbers());
+        numbers.computeIfAbsent(what, k -> new TreeSet<>()).addAll(copies);
         parts.put(what, piece.part());
         sizes.put(what, size);
         return keys.computeIfAbsent(what, k -> keys.size() + 1);

@@ -6,6 +6,8 @@ import org.stockcutting.job.Job;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
 import org.stockcutting.pattern.PlacedPiece;
+import org.stockcutting.plan.SequenceStep;
+import org.stockcutting.plan.StepKind;
 import org.stockcutting.report.ChalkMarks;
 
 /** How a placed piece is called on paper: part, number, and which stave or ply of it. */
@@ -24,7 +26,7 @@ public final class PieceNames {
 
     /** Part and number: {@code rail #1}, {@code top #2 stave 3}, and on equal boards {@code rail #1, 3, 5}. */
     public String name(PlacedPiece piece) {
-        StringBuilder name = new StringBuilder(piece.part()).append(" #").append(shortened(piece.numbers()));
+        StringBuilder name = new StringBuilder(piece.part()).append(" #").append(shortened(numbers(piece)));
         if (!piece.members().isEmpty()) {
             name.append(' ').append(memberWord(piece.part())).append(' ').append(shortened(distinct(piece.members())));
         }
@@ -34,27 +36,55 @@ public final class PieceNames {
     /** The mark to chalk on it: {@code C3}, {@code C3/2}, and on equal boards {@code C1-3}. */
     public String mark(PlacedPiece piece) {
         String letters = marks.of(piece.part());
-        String mark = letters + together(piece.numbers());
+        String mark = letters + together(numbers(piece));
         return piece.members().isEmpty() ? mark : mark + "/" + together(piece.members());
     }
 
     /** True if {@link #name} leaves numbers out. */
     public boolean isShortened(PlacedPiece piece) {
-        return ranges(piece.numbers()).size() > SHOWN_RANGES
+        return ranges(numbers(piece)).size() > SHOWN_RANGES
                 || ranges(distinct(piece.members())).size() > SHOWN_RANGES;
     }
 
     /** Every number, one a board. */
     public String fullNumbers(PlacedPiece piece) {
         StringBuilder text = new StringBuilder();
-        for (int i = 0; i < piece.numbers().size(); i++) {
-            text.append(i == 0 ? "" : ", ").append(piece.numbers().get(i));
+        List<Integer> numbers = numbers(piece);
+        for (int i = 0; i < numbers.size(); i++) {
+            text.append(i == 0 ? "" : ", ").append(numbers.get(i));
             if (!piece.members().isEmpty()) {
                 text.append(" (").append(memberWord(piece.part())).append(' ');
                 text.append(piece.members().get(i)).append(')');
             }
         }
         return text.toString();
+    }
+
+    /** Every copy that the piece becomes on any of its boards: all of a gang. */
+    public List<Integer> numbers(PlacedPiece piece) {
+        return piece.numbers().stream()
+                .flatMap(first -> gang(piece.part(), first).stream())
+                .toList();
+    }
+
+    /** The copies that a step works on: all of a gang until it is cut apart. */
+    public List<Integer> numbers(SequenceStep step, SequenceStep.Piece piece) {
+        SequenceStep.SawCut cut = step.cut();
+        boolean apart = step.kind() == StepKind.CROSSCUT && cut != null && cut.to() == null;
+        if (apart || step.shape() != null) {
+            return List.of(piece.number());
+        }
+        return gang(piece.part(), piece.number());
+    }
+
+    /** The copies that one rough piece of a part becomes. */
+    public List<Integer> gang(String id, int first) {
+        for (Part part : job.parts()) {
+            if (part.id().equals(id)) {
+                return part.gangFrom(first);
+            }
+        }
+        return List.of(first);
     }
 
     /** Numbers as ranges: {@code 1-3, 7}. */

@@ -34,7 +34,7 @@ final class PieceTexts {
     /** The text of a piece that has no room for more, or its key into the legend. */
     String key(PlacedPiece piece, Legend legend) {
         return medium.lettering() == Medium.Lettering.NAMES
-                ? "[" + legend.keyOf(piece, size(piece)) + "]"
+                ? "[" + legend.keyOf(piece, names.numbers(piece), size(piece)) + "]"
                 : names.mark(piece);
     }
 

@@ -67,6 +67,7 @@ public final class CsvTables {
                                 : String.join("; ", p.selection().grades()))
                 .plain("spares", p -> p.spares() == 0 ? null : p.spares())
                 .text("allowance", p -> p.making() instanceof Making.Milled m ? m.profile() : null)
+                .plain("gang", p -> p.gang() == 1 ? null : p.gang())
                 .plain("make", CsvTables::make)
                 .plain("make.plies", p -> p.making() instanceof Making.Lamination l ? l.plies() : null)
                 .plain("make.staves.min", p -> glueUp(p, g -> lengths.exact(g.minStave())))
@@ -172,7 +173,7 @@ public final class CsvTables {
     }
 
     /**
-     * Every rough piece with its board and its place: {@code mark} is what is chalked on it, {@code member} the stave or ply, x and y are
+     * Every rough piece with its board and its place: {@code gang} says how many parts it becomes, numbered on from its own, {@code mark} is what is chalked on it, {@code member} the stave or ply, x and y are
      * raw positions from the origin end and edge.
      */
     public static String pieces(Job job, CuttingPlan plan) {
@@ -182,6 +183,7 @@ public final class CsvTables {
                 .text("part", PieceRow::part)
                 .plain("number", p -> p.number())
                 .plain("member", p -> p.member() == 0 ? null : p.member())
+                .plain("gang", p -> p.gang() == 1 ? null : p.gang())
                 .plain("mark", p -> marks.of(p.part(), p.number(), p.member()))
                 .text("board", PieceRow::board)
                 .plain("x", p -> lengths.exact(p.piece().x()))
@@ -190,7 +192,7 @@ public final class CsvTables {
                 .plain("width", p -> lengths.exact(p.piece().width()))
                 .plain("thickness", p -> lengths.exact(p.thickness()))
                 .plain("turned", p -> p.piece().turned() ? "yes" : "no")
-                .write(PieceRow.of(plan));
+                .write(PieceRow.of(job, plan));
     }
 
     /** What fewer set-ups cost; {@code together} counts each at the job's price. */

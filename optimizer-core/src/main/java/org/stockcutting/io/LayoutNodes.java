@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.stockcutting.job.Job;
@@ -19,6 +21,7 @@ final class LayoutNodes {
 
     private final LengthWriter lengths;
     private final Set<String> laminations;
+    private final Map<String, Integer> gangs = new HashMap<>();
 
     LayoutNodes(Job job, LengthWriter lengths) {
         this.lengths = lengths;
@@ -26,6 +29,7 @@ final class LayoutNodes {
                 .filter(p -> p.making() instanceof Making.Lamination)
                 .map(Part::id)
                 .collect(Collectors.toSet());
+        job.parts().forEach(part -> gangs.put(part.id(), part.gang()));
     }
 
     ObjectNode layout(Layout layout) {
@@ -52,6 +56,10 @@ final class LayoutNodes {
         ObjectNode node = JsonOutput.object().put("part", piece.part());
         ArrayNode numbers = node.putArray("numbers");
         piece.numbers().forEach(numbers::add);
+        Integer gang = gangs.get(piece.part());
+        if (gang != null && gang > 1) {
+            node.put("gang", gang);
+        }
         if (!piece.members().isEmpty()) {
             ArrayNode members = node.putArray(laminations.contains(piece.part()) ? "plies" : "staves");
             piece.members().forEach(members::add);

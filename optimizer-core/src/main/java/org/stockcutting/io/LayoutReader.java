@@ -3,9 +3,12 @@ package org.stockcutting.io;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.job.FaultCode;
+import org.stockcutting.job.Job;
 import org.stockcutting.length.Length;
 import org.stockcutting.pattern.CutNode;
 import org.stockcutting.pattern.Direction;
@@ -16,9 +19,11 @@ import org.stockcutting.plan.Layout;
 final class LayoutReader {
 
     private final Reading reading;
+    private final Map<String, Integer> gangs = new HashMap<>();
 
-    LayoutReader(Reading reading) {
+    LayoutReader(Job job, Reading reading) {
         this.reading = reading;
+        job.parts().forEach(part -> gangs.put(part.id(), part.gang()));
     }
 
     List<Layout> read(DocObject doc) {
@@ -68,8 +73,20 @@ final class LayoutReader {
                             "one of them",
                             "A piece is a stave of a panel or a ply of a lamination, not both; keep one of the two.");
         }
+        String part = Or.of(node.text("part"), Or.NAME);
+        Integer gang = node.integer("gang");
+        int wanted = gangs.getOrDefault(part, 1);
+        if (gang != null && gang != wanted) {
+            reading.faults()
+                    .add(
+                            node.pointer("gang"),
+                            FaultCode.INCONSISTENT,
+                            gang.toString(),
+                            Integer.toString(wanted),
+                            "The job has " + wanted + " of " + part + " in one blank, this says " + gang + ".");
+        }
         return new PlacedPiece(
-                Or.of(node.text("part"), Or.NAME),
+                part,
                 node.integers("numbers"),
                 staves.isEmpty() ? plies : staves,
                 Or.zero(node.length("x")),

@@ -65,6 +65,9 @@ final class PartNodes {
     private static void making(ObjectNode node, Making making, LengthWriter lengths) {
         if (making instanceof Making.Milled milled) {
             node.put("allowance", milled.profile());
+            if (milled.gang() > 1) {
+                node.put("gang", milled.gang());
+            }
         } else if (making instanceof Making.GlueUp glueUp) {
             ObjectNode staves = node.putObject("make").put("as", Fields.GLUE_UP).putObject("staves");
             JobWriter.put(staves, "min", glueUp.minStave(), lengths);

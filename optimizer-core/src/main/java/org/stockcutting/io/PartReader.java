@@ -143,8 +143,19 @@ final class PartReader {
     private Making making(DocObject line) {
         String allowance = line.text("allowance");
         DocObject make = line.object("make");
+        Integer gang = line.integer("gang");
+        if (gang != null && allowance == null) {
+            reading.faults()
+                    .add(
+                            line.pointer("gang"),
+                            FaultCode.CONFLICT,
+                            gang.toString(),
+                            "a part with an allowance",
+                            "Only what is milled stays together in one blank; give this part an allowance, or take gang"
+                                    + " out.");
+        }
         if (make == null) {
-            return allowance == null ? new Making.AsCut() : new Making.Milled(allowance);
+            return allowance == null ? new Making.AsCut() : new Making.Milled(allowance, Or.of(gang, 1));
         }
         if (line.has("allowance")) {
             reading.faults()

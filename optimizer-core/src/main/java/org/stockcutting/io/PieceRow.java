@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.stockcutting.job.Job;
 import org.stockcutting.length.Length;
 import org.stockcutting.pattern.PlacedPiece;
 import org.stockcutting.plan.CuttingPlan;
@@ -16,14 +17,17 @@ import org.stockcutting.plan.Layout;
  * @param part id of the part
  * @param number which copy of the part
  * @param member which stave or ply of it, or 0
+ * @param gang how many parts it becomes, numbered on from this one
  * @param board {@code {stock} #k}
  * @param piece where it lies
  * @param thickness raw thickness of the board
  */
-record PieceRow(String part, int number, int member, String board, PlacedPiece piece, Length thickness) {
+record PieceRow(String part, int number, int member, int gang, String board, PlacedPiece piece, Length thickness) {
 
     /** All pieces of a plan, by part, number and member. */
-    static List<PieceRow> of(CuttingPlan plan) {
+    static List<PieceRow> of(Job job, CuttingPlan plan) {
+        Map<String, Integer> gangs = new HashMap<>();
+        job.parts().forEach(part -> gangs.put(part.id(), part.gang()));
         Map<String, Integer> boards = new HashMap<>();
         List<PieceRow> rows = new ArrayList<>();
         for (Layout layout : plan.layouts()) {
@@ -32,7 +36,13 @@ record PieceRow(String part, int number, int member, String board, PlacedPiece p
                 for (PlacedPiece piece : layout.pieces()) {
                     int member = piece.members().isEmpty() ? 0 : piece.members().get(copy);
                     rows.add(new PieceRow(
-                            piece.part(), piece.numbers().get(copy), member, board, piece, layout.thickness()));
+                            piece.part(),
+                            piece.numbers().get(copy),
+                            member,
+                            gangs.getOrDefault(piece.part(), 1),
+                            board,
+                            piece,
+                            layout.thickness()));
                 }
             }
         }

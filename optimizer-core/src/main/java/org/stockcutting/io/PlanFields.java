@@ -118,6 +118,7 @@ public final class PlanFields {
                 .in("/layouts/*/pieces/*")
                 .needs("part", TEXT, "id of the part")
                 .needs("numbers", LIST, "which copy it becomes on each board")
+                .may("gang", INTEGER, "how many copies it becomes, numbered on from the one listed; 1 where absent")
                 .may("staves", LIST, "which stave of the panel it is on each board")
                 .may("plies", LIST, "which ply of the lamination it is on each board")
                 .needs("x", LENGTH, "start along the board")

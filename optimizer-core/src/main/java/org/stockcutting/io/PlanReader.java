@@ -85,7 +85,7 @@ public final class PlanReader {
         DocObject costNode = doc.object("cost");
         Objective objective = objective(doc, costNode, faults);
         Money cost = cost(costNode, objective, faults);
-        List<Layout> layouts = new LayoutReader(reading).read(doc);
+        List<Layout> layouts = new LayoutReader(job, reading).read(doc);
         List<Unplaced> unplaced = unplaced(doc);
         var certificate = new CertificateReader(new GoalText(job, objective.goal()), faults).read(doc);
         List<Violation> violations = violations(doc, faults);

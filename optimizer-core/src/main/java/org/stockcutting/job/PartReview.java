@@ -153,6 +153,7 @@ final class PartReview {
     private void making(String at, Part part) {
         if (part.making() instanceof Making.Milled milled) {
             profile(at + "/allowance", milled.profile());
+            new GangReview(job, findings).review(at, part, milled.gang());
         } else if (part.making() instanceof Making.GlueUp glueUp) {
             profile(at + "/make", AllowanceProfile.GLUE_UP);
             glueUp(at, part, glueUp);

@@ -45,7 +45,7 @@ final class Bench {
                         .forEach(piece -> good.add(Want.of(piece, board.board().copy()))));
         worklog.spoiled()
                 .forEach(spoiled -> good.removeIf(want -> want.part().equals(spoiled.part())
-                        && want.number() == spoiled.number()
+                        && isIn(want, spoiled.number())
                         && (spoiled.member() == null || want.member() == spoiled.member())));
         for (Part part : job.parts()) {
             count(part);
@@ -53,9 +53,16 @@ final class Bench {
         }
     }
 
+    /** Of a gang all is made again: what is still good of it is to spare. */
+    private boolean isIn(Want want, int number) {
+        RoughPiece piece = rough.get(want.part());
+        int gang = piece == null ? 1 : piece.part().gang();
+        return want.number() <= number && number < want.number() + gang;
+    }
+
     private void count(Part part) {
         RoughPiece piece = piece(part);
-        for (int number = 1; number <= job.demand(part); number++) {
+        for (int number = 1; number <= job.demand(part); number += part.gang()) {
             if (piece.kind() == RoughPiece.Kind.WHOLE) {
                 want(new Want(part.id(), number, 0));
             } else {
@@ -136,7 +143,7 @@ final class Bench {
                     : piece(part).perPart();
             List<Integer> numbers = members.entrySet().stream()
                     .filter(entry -> entry.getValue() >= needed)
-                    .map(Map.Entry::getKey)
+                    .flatMap(entry -> part.gangFrom(entry.getKey()).stream())
                     .toList();
             if (!numbers.isEmpty()) {
                 finished.add(new Replan.Finished(part.id(), numbers));

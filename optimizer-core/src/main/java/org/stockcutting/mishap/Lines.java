@@ -212,7 +212,7 @@ public final class Lines {
         Rule.Pairs pairs = pairs(part);
         Shaping.Hand hand = part.shaping().hand();
         boolean split =
-                hand == Shaping.Hand.PAIRS && (pairs == null || pairs.parts().size() == 1);
+                hand == Shaping.Hand.PAIRS && part.gang() == 1 && (pairs == null || pairs.parts().size() == 1);
         Shaping.Hand own = split ? hand.of(number) : Shaping.Hand.NONE;
         return new Batch(set(part, number), own == null ? Shaping.Hand.NONE : own);
     }
@@ -228,14 +228,16 @@ public final class Lines {
         String id = wanted.equals(part.id()) ? wanted : free(wanted);
         String group = part.group() == null || lonely ? null : inSet(part.group(), batch.set());
         // A place that was chosen on a whole board means nothing on what is left of it.
-        Part line = part.line(id, numbers.size(), spares, group)
+        Part line = part.line(id, numbers.size() * part.gang(), spares, group)
                 .withSelection(part.selection().withCutFrom(null));
         boolean oneHand = batch.hand() != Shaping.Hand.NONE;
         parts.add(oneHand ? line.withShaping(part.shaping().withHand(batch.hand())) : line);
-        lines.add(new Replan.Line(id, part.id(), numbers, List.of()));
+        List<Integer> all =
+                numbers.stream().flatMap(first -> part.gangFrom(first).stream()).toList();
+        lines.add(new Replan.Line(id, part.id(), all, List.of()));
         for (int i = 0; i < numbers.size(); i++) {
             if (piece.kind() == RoughPiece.Kind.WHOLE) {
-                link(new Want(part.id(), numbers.get(i), 0), new Want(id, i + 1, 0));
+                link(new Want(part.id(), numbers.get(i), 0), new Want(id, i * part.gang() + 1, 0));
             } else {
                 for (int member = 1; member <= piece.perPart(); member++) {
                     link(new Want(part.id(), numbers.get(i), member), new Want(id, i + 1, member));

@@ -13,8 +13,15 @@ public sealed interface Making {
      * Cut rough, then milled to size.
      *
      * @param profile name of the allowance profile
+     * @param gang how many parts stay together in one rough piece until they are planed; 1 where each has its own
      */
-    record Milled(String profile) implements Making {}
+    record Milled(String profile, int gang) implements Making {
+
+        /** Each part from a rough piece of its own. */
+        public Milled(String profile) {
+            this(profile, 1);
+        }
+    }
 
     /**
      * A panel glued up from staves lying side by side.

@@ -1,5 +1,7 @@
 package org.stockcutting.part;
 
+import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.length.Length;
 import org.stockcutting.material.Grain;
@@ -137,6 +139,16 @@ public record Part(
                 edging,
                 shaping,
                 selection);
+    }
+
+    /** How many copies of it come out of one rough piece, one behind the other: 1 but where short parts are milled together. */
+    public int gang() {
+        return making instanceof Making.Milled milled ? milled.gang() : 1;
+    }
+
+    /** Numbers of the copies in the gang that begins with this one. */
+    public List<Integer> gangFrom(int first) {
+        return IntStream.range(first, first + gang()).boxed().toList();
     }
 
     /** Finished length without its edging. */

@@ -2,6 +2,7 @@ package org.stockcutting.report;
 
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -56,6 +57,13 @@ public final class ChalkMarks {
     /** The mark of one piece; {@code member} is the stave or ply, or 0 for a whole part. */
     public String of(String part, int number, int member) {
         return of(part) + number + (member == 0 ? "" : "/" + member);
+    }
+
+    /** The mark of a piece that becomes several parts: {@code C4-6}. */
+    public String of(String part, List<Integer> numbers) {
+        int first = numbers.get(0);
+        int last = numbers.get(numbers.size() - 1);
+        return of(part) + first + (first == last ? "" : "-" + last);
     }
 
     /** A to Z, then AA, AB and so on. */

@@ -70,7 +70,7 @@ final class Yields {
             Volume one = Volume.of(part.length(), layout.width(), layout.thickness());
             parts = parts.add(one.times(layout.repeat()).cubicNanometres());
         } else {
-            sizedPieces.merge(piece.part(), (long) layout.repeat(), Math::addExact);
+            sizedPieces.merge(piece.part(), (long) layout.repeat() * part.gang(), Math::addExact);
         }
     }
 

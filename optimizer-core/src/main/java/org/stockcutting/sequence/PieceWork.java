@@ -83,6 +83,10 @@ final class PieceWork {
             collect(route, piece, placed.length(), width, last);
             return;
         }
+        if (route.part().gang() > 1) {
+            cutApart(route, piece, board, new Size(placed.length(), width, measured(route, thickness)), last);
+            return;
+        }
         if (route.hasFinalCut()) {
             last = sawn(
                     StepKind.CROSSCUT,
@@ -94,6 +98,54 @@ final class PieceWork {
                     last);
         }
         shapes.shape(route.part(), piece, board, last);
+    }
+
+    /** A gang that is planed and ripped is cut into its parts, one after the other; each is marked and shaped for itself. */
+    private void cutApart(Route route, Piece first, String board, Size gang, @Nullable Task before) {
+        Length each = route.part().coreLength();
+        Length step = each.plus(workshop.kerf(Direction.CROSSCUT));
+        Size on = gang;
+        Task last = before;
+        for (int number : route.part().gangFrom(first.number())) {
+            Piece piece = new Piece(first.part(), number, null);
+            int behind = first.number() + route.part().gang() - 1 - number;
+            if (behind == 0 && !on.length().isMoreThan(each)) {
+                // Without an allowance the last cut has made two.
+                shapes.shape(route.part(), piece, board, last);
+                return;
+            }
+            if (behind == 0) {
+                last = sawn(StepKind.CROSSCUT, Direction.CROSSCUT, board, piece, on, each, last);
+            } else {
+                Size left = new Size(on.length().minus(step), on.width(), on.thickness());
+                Length needed = step.times(behind).minus(workshop.kerf(Direction.CROSSCUT));
+                last = sawnOff(board, piece, on, left, each, left.length().minus(needed), last);
+                on = left;
+            }
+            shapes.shape(route.part(), piece, board, last);
+        }
+    }
+
+    private Task sawnOff(
+            String board, Piece piece, Size on, Size left, Length each, Length slack, @Nullable Task before) {
+        boolean measured = workshop.isBeyondStop(each);
+        Block onSaw = new Block(Length.ZERO, Length.ZERO, on.length(), on.width());
+        Block freed = new Block(Length.ZERO, Length.ZERO, each, on.width());
+        SawCut saw = new SawCut(Direction.CROSSCUT, on.wood(), each, null, left.wood(), slack);
+        return workshop.add(
+                new Workshop.Draft(
+                        StepKind.CROSSCUT,
+                        measured ? null : new SetUp(Direction.CROSSCUT.word(), each),
+                        board,
+                        saw,
+                        piece,
+                        null,
+                        workshop.cautions()
+                                .ofCut(Direction.CROSSCUT, onSaw, freed, on.thickness(), !measured, false, false),
+                        measured ? Reasons.MEASURED : null,
+                        null),
+                Task.Phase.SIZES,
+                before);
     }
 
     /** Finished thickness; that of the board where it is taken as it comes. */

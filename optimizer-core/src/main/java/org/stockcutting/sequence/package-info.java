@@ -6,8 +6,8 @@
  * <p>{@code BoardReader} turns each board's cut tree into steps that wait for each other, {@code RowOrder} says from which end a stick is
  * cut, {@code PieceWork} adds what is done to the pieces, {@code Bench} makes the steps.
  *
- * <p>Every rough piece is milled alone: short pieces are not kept together in one blank, since the layout has already given each its own
- * allowance and its own cut.
+ * <p>Short parts that the job puts together in a gang stay in one blank until they are planed and ripped; then they are cut apart, one
+ * behind the other, from the end that is squared.
  */
 @NullMarked
 package org.stockcutting.sequence;

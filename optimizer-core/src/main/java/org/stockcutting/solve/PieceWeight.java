@@ -18,6 +18,7 @@ public final class PieceWeight {
     static BigInteger of(RoughPiece piece) {
         return finished(piece.part())
                 .cubicNanometres()
+                .multiply(BigInteger.valueOf(piece.part().gang()))
                 .divide(BigInteger.valueOf(piece.perPart()))
                 .max(BigInteger.ONE);
     }

@@ -31,6 +31,7 @@ record Reduced(
 
     /** How many rough pieces of this member the whole job needs. */
     static int demand(RoughPiece piece, int sets) {
-        return Math.multiplyExact(Math.multiplyExact(piece.part().quantity(), sets), piece.perPart());
+        int pieces = Math.multiplyExact(Math.multiplyExact(piece.part().quantity(), sets), piece.perPart());
+        return pieces / piece.part().gang();
     }
 }

@@ -148,6 +148,18 @@ class JobReaderTest {
                                         new Edging(in("0.125"), in("0.09375"), in("0.0625"), Length.ZERO, in("1.5")))
                                 .withShaping(Shaping.NONE.withTolerance(in("0.0625"))),
                         new Part(
+                                "peg",
+                                6,
+                                in("5"),
+                                new Section.Measured(in("1"), in("0.75")),
+                                "ash",
+                                null,
+                                WoodClass.CLEAR,
+                                0,
+                                new Making.Milled("rough", 3),
+                                null,
+                                null),
+                        new Part(
                                         "cleat",
                                         1,
                                         in("12"),

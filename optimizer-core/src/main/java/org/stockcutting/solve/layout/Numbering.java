@@ -145,7 +145,8 @@ public final class Numbering {
         int[] wanted = new int[parts.size()];
         for (int m = 0; m < wanted.length; m++) {
             RoughPiece piece = parts.get(m);
-            wanted[m] = Math.min(job.demand(piece.part()), places / piece.perPart()) * piece.perPart();
+            int demand = job.demand(piece.part()) / piece.part().gang();
+            wanted[m] = Math.min(demand, places / piece.perPart()) * piece.perPart();
             places -= wanted[m];
         }
         int[][] owners = dealing.deal(spots, wanted);
@@ -160,7 +161,10 @@ public final class Numbering {
                             new Place(
                                     firstCopy.get(spots.get(s).pattern()) + c,
                                     spots.get(s).place()),
-                            label(piece, unit / piece.perPart() + 1, unit % piece.perPart() + 1));
+                            label(
+                                    piece,
+                                    unit / piece.perPart() * piece.part().gang() + 1,
+                                    unit % piece.perPart() + 1));
                 }
             }
         }

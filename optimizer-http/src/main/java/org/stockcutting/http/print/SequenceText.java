@@ -26,6 +26,7 @@ final class SequenceText {
     private static final int NAME = 30;
 
     private final PrintedLengths lengths;
+    private final PieceNames names;
     private final ShapeText shapes;
     private final Map<String, String> memberWords = new HashMap<>();
     private final Map<String, SetUp> standing = new HashMap<>();
@@ -33,6 +34,7 @@ final class SequenceText {
 
     SequenceText(Job job, PrintedLengths lengths) {
         this.lengths = lengths;
+        this.names = new PieceNames(job);
         this.shapes = new ShapeText(lengths);
         for (Part part : job.parts()) {
             memberWords.put(part.id(), part.making() instanceof Making.Lamination ? "ply" : "stave");
@@ -138,11 +140,11 @@ final class SequenceText {
         if (piece == null) {
             return "";
         }
-        return name(piece) + (behind == null ? "" : " and " + name(behind));
+        return name(step, piece) + (behind == null ? "" : " and " + name(step, behind));
     }
 
-    private String name(Piece piece) {
-        String name = Clip.to(piece.part(), NAME) + " #" + piece.number();
+    private String name(SequenceStep step, Piece piece) {
+        String name = Clip.to(piece.part(), NAME) + " #" + PieceNames.joined(names.numbers(step, piece));
         return piece.member() == null ? name : name + " " + memberWord(piece.part()) + " " + piece.member();
     }
 
@@ -203,13 +205,15 @@ final class SequenceText {
                 marks);
     }
 
-    private static List<Integer> numbers(List<SequenceStep> steps, boolean members) {
+    private List<Integer> numbers(List<SequenceStep> steps, boolean members) {
         List<Integer> numbers = new ArrayList<>();
         for (SequenceStep step : steps) {
             Piece piece = step.piece();
             Integer member = piece == null ? null : piece.member();
-            if (piece != null) {
-                numbers.add(members && member != null ? member : Integer.valueOf(piece.number()));
+            if (piece != null && members && member != null) {
+                numbers.add(member);
+            } else if (piece != null) {
+                numbers.addAll(names.numbers(step, piece));
             }
         }
         return numbers;

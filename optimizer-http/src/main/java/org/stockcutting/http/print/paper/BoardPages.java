@@ -94,7 +94,11 @@ final class BoardPages {
             List<String> ticks = new ArrayList<>();
             for (PlacedPiece piece : group.layout().pieces()) {
                 int member = piece.members().isEmpty() ? 0 : piece.members().get(copy);
-                ticks.add(marks.of(piece.part(), piece.numbers().get(copy), member));
+                int number = piece.numbers().get(copy);
+                ticks.add(
+                        member == 0
+                                ? marks.of(piece.part(), names.gang(piece.part(), number))
+                                : marks.of(piece.part(), number, member));
             }
             strips.add(new Strip("#" + (group.first() + copy), ticks));
         }

@@ -25,7 +25,7 @@ final class FinishedSizes {
         for (Part part : job.parts()) {
             String size = size(part);
             if (part.making() instanceof Making.Milled) {
-                texts.put(part.id(), "mill to " + size);
+                texts.put(part.id(), (part.gang() == 1 ? "mill to " : "mill together, then cut apart: ") + size);
             } else if (part.making() instanceof Making.GlueUp) {
                 texts.put(part.id(), "glue up, then " + size);
             } else if (part.making() instanceof Making.Lamination) {

@@ -70,18 +70,20 @@ final class LabelMaker {
         int number = piece.numbers().get(copy);
         int member = piece.members().isEmpty() ? 0 : piece.members().get(copy);
         Part part = Objects.requireNonNull(parts.get(piece.part()), "a placed piece is of no part of the job");
-        String counted = "#" + number + (member == 0 ? "" : (isLamination(part) ? " ply " : " stave ") + member);
+        List<Integer> gang = part.gangFrom(number);
+        int last = gang.get(gang.size() - 1);
+        String counted = "#" + number + (last == number ? "" : "-" + last) + (member == 0 ? "" : (isLamination(part) ? " ply " : " stave ") + member);
         String size = lengths.part(piece.length()) + " x " + lengths.part(piece.width()) + " x "
                 + lengths.part(group.layout().thickness()) + " " + lengths.unit();
         boolean spare = number > job.demand(part);
         Label label = new Label(
-                marks.of(part.id(), number, member),
+                member == 0 ? marks.of(part.id(), gang) : marks.of(part.id(), number, member),
                 part.id(),
                 counted + (spare ? " (spare)" : ""),
                 size,
                 next(part, number, next),
                 group.layout().stock() + " #" + (group.first() + copy),
-                Label.code(job.name(), part.id(), number + (member == 0 ? "" : "/" + member)));
+                Label.code(job.name(), part.id(), number + (last == number ? "" : "-" + last) + (member == 0 ? "" : "/" + member)));
         return new Sorted(Objects.requireNonNullElse(order.get(part.id()), 0), number, member, label);
     }
 

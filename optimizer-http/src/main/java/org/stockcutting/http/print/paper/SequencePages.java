@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.stockcutting.draw.PieceNames;
 import org.stockcutting.draw.PrintedLengths;
 import org.stockcutting.http.print.ShapeText;
 import org.stockcutting.job.Job;
@@ -24,6 +25,7 @@ final class SequencePages {
 
     private final PrintedLengths lengths;
     private final ChalkMarks marks;
+    private final PieceNames names;
     private final ShapeText shapes;
     private final List<String> notes = new ArrayList<>();
 
@@ -31,6 +33,7 @@ final class SequencePages {
         lengths = new PrintedLengths(job.writing());
         shapes = new ShapeText(lengths);
         marks = new ChalkMarks(job);
+        names = new PieceNames(job);
     }
 
     void print(CuttingPlan plan, Flow flow) {
@@ -90,14 +93,16 @@ final class SequencePages {
                 step.board() == null ? "" : step.board(),
                 shape == null || shapes.what(shape).isEmpty() ? kind : kind + ": " + shapes.what(shape),
                 cut == null ? shapes.reading(step) : lengths.position(cut.reading()),
-                made.stream().map(this::mark).collect(Collectors.joining(", ")),
+                made.stream().map(piece -> mark(step, piece)).collect(Collectors.joining(", ")),
                 left == null ? "" : lengths.gap(left.length()) + " x " + lengths.gap(left.width()),
                 cut == null ? "" : lengths.gap(cut.slack()),
                 notes(step));
     }
 
-    private String mark(Piece piece) {
-        return marks.of(piece.part(), piece.number(), piece.member() == null ? 0 : piece.member());
+    private String mark(SequenceStep step, Piece piece) {
+        return piece.member() == null
+                ? marks.of(piece.part(), names.numbers(step, piece))
+                : marks.of(piece.part(), piece.number(), piece.member());
     }
 
     private String heading(SequenceStep step) {
