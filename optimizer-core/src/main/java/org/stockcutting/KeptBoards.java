@@ -82,7 +82,9 @@ final class KeptBoards {
     static SortedSet<Want> wants(Job job) {
         SortedSet<Want> wants = new TreeSet<>();
         for (RoughPiece piece : BlankPlanner.plan(job)) {
-            for (int number = 1; number <= job.demand(piece.part()); number += piece.part().gang()) {
+            for (int number = 1;
+                    number <= job.demand(piece.part());
+                    number += piece.part().gang()) {
                 for (int member = 1; member <= piece.perPart(); member++) {
                     boolean whole = piece.kind() == RoughPiece.Kind.WHOLE;
                     wants.add(new Want(piece.part().id(), number, whole ? 0 : member));

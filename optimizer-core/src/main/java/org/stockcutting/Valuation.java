@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.stockcutting.blank.FinishedVolume;
 import org.stockcutting.job.Goal;
 import org.stockcutting.job.Job;
 import org.stockcutting.job.JobOrder;
@@ -97,7 +98,7 @@ final class Valuation {
 
     private static Volume finished(Part part, Layout layout) {
         if (part.coreSection() instanceof Section.Measured measured) {
-            return Volume.of(part.coreLength(), measured.width(), measured.thickness());
+            return FinishedVolume.of(part, measured);
         }
         Length width = layout.width();
         return Volume.of(part.length(), width, layout.thickness());

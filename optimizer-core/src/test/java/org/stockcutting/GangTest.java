@@ -60,9 +60,12 @@ class GangTest {
         assertThat(pieces).hasSize(4).allMatch(piece -> piece.length().equals(Length.inches("19.25")));
         assertThat(pieces).flatExtracting(PlacedPiece::numbers).containsExactlyInAnyOrder(1, 4, 7, 10);
         // Each by itself they do not come from this board.
-        Job single = new JobReader().read(text("77-3/8", "").replace("\"gang\": 3", "\"gang\": 1")).orThrow();
+        Job single = new JobReader()
+                .read(text("77-3/8", "").replace("\"gang\": 3", "\"gang\": 1"))
+                .orThrow();
         assertThat(new Optimizer().plan(single).cost()).hasToString("10.00 USD");
-        // A sixteenth less, and four gangs do not come from one board either; nothing is lost to what the checker proves.
+        // A sixteenth less, and four gangs do not come from one board either; nothing is lost to what the checker
+        // proves.
         CuttingPlan shorter = new Optimizer().plan(job("77-5/16"));
         assertThat(shorter.cost()).hasToString("10.00 USD");
         assertThat(shorter.header().status()).isEqualTo(Status.OPTIMAL);
@@ -105,7 +108,9 @@ class GangTest {
         String text = new PlanWriter(job).write(plan, new TreeMap<>());
         assertThat(text).contains("\"gang\": 3");
         assertThat(new PlanReader(job).read(text).orThrow().layouts()).isEqualTo(plan.layouts());
-        assertThat(new PlanReader(job).read(text.replace("\"gang\": 3", "\"gang\": 2")).faults())
+        assertThat(new PlanReader(job)
+                        .read(text.replace("\"gang\": 3", "\"gang\": 2"))
+                        .faults())
                 .extracting(Fault::code)
                 .contains("inconsistent");
         assertThat(CsvTables.pieces(job, plan)).contains("peg,4,3,");
@@ -132,7 +137,9 @@ class GangTest {
         assertThat(new JobReader().read(wrong).faults())
                 .extracting(Fault::pointer, Fault::code)
                 .contains(tuple("/parts/0/gang", "conflict"));
-        assertThat(new JobReader().read(text("96", "").replace("\"gang\": 3", "\"gang\": 0")).faults())
+        assertThat(new JobReader()
+                        .read(text("96", "").replace("\"gang\": 3", "\"gang\": 0"))
+                        .faults())
                 .extracting(Fault::pointer, Fault::code)
                 .contains(tuple("/parts/0/gang", "not-positive"));
     }
@@ -165,17 +172,32 @@ class GangTest {
                 List<SequenceStep> other = new ArrayList<>(steps);
                 SequenceStep.SawCut cut = step.cut();
                 SequenceStep.SawCut shifted = new SequenceStep.SawCut(
-                        cut.direction(), cut.on(), cut.reading().plus(Length.inches("0.5")), null, cut.left(), cut.slack());
+                        cut.direction(),
+                        cut.on(),
+                        cut.reading().plus(Length.inches("0.5")),
+                        null,
+                        cut.left(),
+                        cut.slack());
                 other.set(
                         i,
                         new SequenceStep(
-                                step.step(), step.kind(), step.setUp(), step.board(), shifted, step.piece(), null, null, null));
+                                step.step(),
+                                step.kind(),
+                                step.setUp(),
+                                step.board(),
+                                shifted,
+                                step.piece(),
+                                null,
+                                null,
+                                null));
                 assertThat(causes(job, withSteps(plan, other))).as("step " + i).contains("sequence");
                 other.set(i, null);
                 other.removeIf(java.util.Objects::isNull);
                 List<SequenceStep> fewer = new ArrayList<>();
                 other.forEach(one -> fewer.add(one.numbered(fewer.size() + 1)));
-                assertThat(causes(job, withSteps(plan, fewer))).as("without step " + i).contains("sequence");
+                assertThat(causes(job, withSteps(plan, fewer)))
+                        .as("without step " + i)
+                        .contains("sequence");
             }
         }
     }
@@ -189,9 +211,22 @@ class GangTest {
         layouts.set(
                 layouts.indexOf(old),
                 new Layout(
-                        old.stock(), old.repeat(), old.length(), old.width(), old.thickness(), pieces, old.cuts(), old.offcuts()));
+                        old.stock(),
+                        old.repeat(),
+                        old.length(),
+                        old.width(),
+                        old.thickness(),
+                        pieces,
+                        old.cuts(),
+                        old.offcuts()));
         return new CuttingPlan(
-                plan.header(), plan.cost(), plan.objective(), layouts, plan.unplaced(), plan.certificate(), List.of(),
+                plan.header(),
+                plan.cost(),
+                plan.objective(),
+                layouts,
+                plan.unplaced(),
+                plan.certificate(),
+                List.of(),
                 plan.derived());
     }
 
@@ -213,8 +248,10 @@ class GangTest {
                 boolean pairs = marked && gang % 2 == 0 && random.nextBoolean();
                 parts.append(p == 0 ? "" : ", ")
                         .append("{\"id\": \"p" + p + "\", \"quantity\": " + gang * (1 + random.nextInt(6)))
-                        .append(", \"length\": \"" + (3 + random.nextInt(9)) + "\", \"width\": \"" + (1 + random.nextInt(3)))
-                        .append("\", \"thickness\": \"3/4\", \"allowance\": \"" + (random.nextBoolean() ? "milled" : "bare"))
+                        .append(", \"length\": \"" + (3 + random.nextInt(9)) + "\", \"width\": \""
+                                + (1 + random.nextInt(3)))
+                        .append("\", \"thickness\": \"3/4\", \"allowance\": \""
+                                + (random.nextBoolean() ? "milled" : "bare"))
                         .append("\", \"gang\": " + gang + (pairs ? ", \"hand\": \"pairs\"" : ""))
                         .append(
                                 !marked

@@ -53,13 +53,15 @@ public final class BlankPlanner {
     }
 
     private static RoughPiece whole(Job job, Part part, @Nullable AllowanceProfile profile) {
-        Length apart = job.shop().kerf().crosscut().times(part.gang() - 1L);
-        Length all = part.coreLength().times(part.gang()).plus(apart);
+        int behind = part.isNested() ? 1 : part.gang();
+        Length apart = job.shop().kerf().crosscut().times(behind - 1L);
+        Length all = part.coreLength().times(behind).plus(apart);
         Length length = profile == null ? all : all.plus(profile.length());
         RoughSection section;
         Stage rough;
         if (part.coreSection() instanceof Section.Measured measured) {
-            Length width = profile == null ? measured.width() : measured.width().plus(profile.width());
+            Length own = straightWidth(job, part, measured);
+            Length width = profile == null ? own : own.plus(profile.width());
             Length thickness = profile == null
                     ? measured.thickness()
                     : measured.thickness().plus(profile.thickness());
@@ -70,6 +72,13 @@ public final class BlankPlanner {
             rough = new Stage(ROUGH, length, null, null);
         }
         return new RoughPiece(part, Kind.WHOLE, 1, length, section, null, trail(part, rough));
+    }
+
+    /** Width before anything is tapered: that of the part, or of the blank that it shares with another. */
+    public static Length straightWidth(Job job, Part part, Section.Measured finished) {
+        TaperedPair pair =
+                part.isNested() ? TaperedPair.of(part, job.shop().kerf().rip()) : null;
+        return pair == null ? finished.width() : pair.width();
     }
 
     private static RoughPiece stave(Job job, Part part, Making.GlueUp glueUp) {

@@ -40,8 +40,14 @@ final class Benchwork {
                     placed.length().nanometres(),
                     placed.width().nanometres(),
                     thickness);
-            work.parts = milling.rough().gang();
             pieces.put(piece, work);
+            if (milling.rough().isPair()) {
+                Workpiece other = work.parted(piece.number() + 1, work.length, 1);
+                work.joinedBy(other);
+                pieces.put(new Piece(piece.part(), piece.number() + 1, null), other);
+            } else {
+                work.parts = milling.rough().gang();
+            }
         }
     }
 
@@ -64,6 +70,10 @@ final class Benchwork {
         if (step.board() != null ? !step.board().equals(work.board) : work.board != null) {
             wrong.add("the piece comes from " + (work.board == null ? "several boards" : work.board));
         }
+        boolean shaped = step.kind() == StepKind.MARK || step.kind() == StepKind.BORE || step.kind() == StepKind.TAPER;
+        if (!work.first && work.mate != null && (!shaped || step.kind() == StepKind.TAPER)) {
+            wrong.add("lies in one blank with the number before it, and is worked on by itself");
+        }
         switch (step.kind()) {
             case JOINT -> joint(work, wrong);
             case PLANE -> plane(work, step.setUp(), wrong);
@@ -76,6 +86,11 @@ final class Benchwork {
             }
             case MARK, BORE, TAPER -> shape(work, step, wrong);
             default -> wrong.add("a " + step.kind().word() + " is not done to a piece that is whole");
+        }
+        if (step.kind() == StepKind.TAPER) {
+            work.part();
+        } else if (!shaped) {
+            work.shareWood();
         }
     }
 

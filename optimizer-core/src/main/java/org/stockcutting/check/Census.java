@@ -73,7 +73,8 @@ record Census(SortedMap<String, SortedMap<Integer, List<Copy>>> copies) {
                             + piece.numbers().get(k));
             for (int g = 0; g < rough.gang(); g++) {
                 // Far beyond any demand the number only has to stay too large.
-                int number = (int) Math.min(Integer.MAX_VALUE, (long) piece.numbers().get(k) + g);
+                int number =
+                        (int) Math.min(Integer.MAX_VALUE, (long) piece.numbers().get(k) + g);
                 copies.computeIfAbsent(piece.part(), id -> new TreeMap<>())
                         .computeIfAbsent(number, n -> new ArrayList<>())
                         .add(new Copy(

@@ -27,7 +27,6 @@ record Due(int mark, StepKind kind, @Nullable SetUp setUp, Shape shape) {
         Shaping shaping = part.shaping();
         Shaping.Hand hand = hand(shaping.hand(), number);
         List<Due> all = new ArrayList<>();
-        long lowest = 0;
         for (int i = 0; i < shaping.marks().size(); i++) {
             Mark mark = shaping.marks().get(i);
             Length end = mark.fromEnd();
@@ -36,8 +35,6 @@ record Due(int mark, StepKind kind, @Nullable SetUp setUp, Shape shape) {
             Length depth = bore == null ? mark.depth() : null;
             if (end != null) {
                 all.add(new Due(i, StepKind.MARK, null, reading(mark.purpose(), hand, end, null, depth)));
-                long across = bore == null ? 0 : bore.nanometres();
-                lowest = Math.max(lowest, end.nanometres() + across / 2 + across % 2);
             }
             if (edge != null) {
                 SetUp gauge = new SetUp("gauge", edge);
@@ -49,8 +46,7 @@ record Due(int mark, StepKind kind, @Nullable SetUp setUp, Shape shape) {
             }
         }
         if (shaping.taper() != null) {
-            Length said = shaping.taper().start();
-            Length start = said == null ? Length.ofNanometres(Math.max(length / 4, lowest)) : said;
+            Length start = Length.ofNanometres(start(part, length));
             Shape taper = new Shape(
                     null,
                     hand,
@@ -66,6 +62,23 @@ record Due(int mark, StepKind kind, @Nullable SetUp setUp, Shape shape) {
             all.add(new Due(NO_MARK, StepKind.MARK, null, reading(Shape.FROM_THE_WORK, hand, null, null, null)));
         }
         return all;
+    }
+
+    /** Where the taper of a part begins. */
+    static long start(Part part, long length) {
+        Length said =
+                part.shaping().taper() == null ? null : part.shaping().taper().start();
+        if (said != null) {
+            return said.nanometres();
+        }
+        long start = length / 4;
+        for (Mark mark : part.shaping().marks()) {
+            if (mark.fromEnd() != null) {
+                long across = mark.bore() == null ? 0 : mark.bore().nanometres();
+                start = Math.max(start, mark.fromEnd().nanometres() + across / 2 + across % 2);
+            }
+        }
+        return start;
     }
 
     private static Shape reading(

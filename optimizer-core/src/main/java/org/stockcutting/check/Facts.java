@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import org.stockcutting.job.Job;
 import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
+import org.stockcutting.part.Taper;
 import org.stockcutting.stock.StockItem;
 
 /**
@@ -49,10 +50,24 @@ record Facts(Job job, SortedMap<String, Board> boards, SortedMap<String, Rough> 
     static BigInteger finished(Part part, Board board) {
         BigInteger length = big(part.length().nanometres() - Rough.onEnds(part));
         if (part.section() instanceof Section.Measured measured) {
-            return length.multiply(big(measured.width().nanometres() - Rough.onEdges(part)))
+            long width = measured.width().nanometres() - Rough.onEdges(part);
+            BigInteger whole = length.multiply(big(width))
                     .multiply(big(measured.thickness().nanometres()));
+            return whole.subtract(nestedAway(part, length.longValueExact(), width, measured));
         }
         return length.multiply(big(board.raw().width())).multiply(big(board.thickness()));
+    }
+
+    /** What the taper takes off is wood of the other part where two lie head to foot; half a cubic nanometre counts as taken. */
+    private static BigInteger nestedAway(Part part, long length, long width, Section.Measured measured) {
+        Taper taper = part.shaping().taper();
+        if (taper == null || !taper.nest()) {
+            return BigInteger.ZERO;
+        }
+        BigInteger twice = big(length - Due.start(part, length))
+                .multiply(big(width - taper.foot().nanometres()))
+                .multiply(big(measured.thickness().nanometres()));
+        return twice.add(BigInteger.ONE).shiftRight(1);
     }
 
     static BigInteger big(long value) {

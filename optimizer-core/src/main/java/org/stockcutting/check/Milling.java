@@ -2,6 +2,7 @@ package org.stockcutting.check;
 
 import org.stockcutting.job.AllowanceProfile;
 import org.stockcutting.job.Job;
+import org.stockcutting.part.Making;
 import org.stockcutting.part.Section;
 
 /**
@@ -12,15 +13,16 @@ import org.stockcutting.part.Section;
  * @param thickness finished thickness
  * @param width finished width without the strips on its edges
  * @param length finished length without the strips on its ends
+ * @param straightWidth width before anything is tapered: the finished one, but for two parts head to foot in one blank
  */
-record Milling(Rough rough, long pieceThickness, long thickness, long width, long length) {
+record Milling(Rough rough, long pieceThickness, long thickness, long width, long length, long straightWidth) {
 
     private static final long NONE = -1;
 
     static Milling of(Rough rough, Job job) {
         long length = rough.part().length().nanometres() - Rough.onEnds(rough.part());
         if (!(rough.part().section() instanceof Section.Measured finished)) {
-            return new Milling(rough, NONE, NONE, NONE, length);
+            return new Milling(rough, NONE, NONE, NONE, length, NONE);
         }
         long thickness = finished.thickness().nanometres();
         long width = finished.width().nanometres() - Rough.onEdges(rough.part());
@@ -33,7 +35,11 @@ record Milling(Rough rough, long pieceThickness, long thickness, long width, lon
                                 .nanometres();
             case PLY -> Rough.ceilDiv(thickness, rough.perPart());
         };
-        return new Milling(rough, rough.thickness() > before ? before : NONE, thickness, width, length);
+        long over = rough.part().making() instanceof Making.Milled milled
+                ? Rough.profile(job, milled.profile()).width().nanometres()
+                : 0;
+        long straight = rough.isPair() ? rough.leastWidth() - over : width;
+        return new Milling(rough, rough.thickness() > before ? before : NONE, thickness, width, length, straight);
     }
 
     boolean isPlaned() {
@@ -59,7 +65,7 @@ record Milling(Rough rough, long pieceThickness, long thickness, long width, lon
     /** Width of a piece once it is ripped, from what it was when it left its board. */
     long rippedWidth(long roughWidth) {
         return switch (rough.kind()) {
-            case WHOLE -> rough.asItComes() ? roughWidth : width;
+            case WHOLE -> rough.asItComes() ? roughWidth : straightWidth;
             case STAVE -> roughWidth - rough.perStave();
             case PLY -> roughWidth;
         };
@@ -68,7 +74,7 @@ record Milling(Rough rough, long pieceThickness, long thickness, long width, lon
     /** True if the piece leaves its board longer, or where it lies turned wider, than it will be in the end. */
     boolean hasAllowance(boolean turned) {
         return turned
-                ? !rough.asItComes() && (rough.leastWidth() > width || rough.perStave() > 0) && !jointsNothing()
+                ? !rough.asItComes() && (rough.leastWidth() > straightWidth || rough.perStave() > 0) && !jointsNothing()
                 : rough.length() > length;
     }
 

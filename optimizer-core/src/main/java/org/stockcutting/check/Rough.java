@@ -1,5 +1,6 @@
 package org.stockcutting.check;
 
+import java.math.BigInteger;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.job.AllowanceProfile;
 import org.stockcutting.job.Job;
@@ -7,6 +8,7 @@ import org.stockcutting.length.Length;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
+import org.stockcutting.part.Taper;
 
 /**
  * What has to be cut for one line of the parts list, worked out from the job alone.
@@ -63,9 +65,11 @@ record Rough(
         if (making instanceof Making.Milled milled) {
             AllowanceProfile add = profile(job, milled.profile());
             long rough = thickness + nm(add.thickness());
-            long apart = Math.multiplyExact(milled.gang() - 1L, nm(job.shop().kerf().crosscut()));
+            long apart =
+                    Math.multiplyExact(milled.gang() - 1L, nm(job.shop().kerf().crosscut()));
             long all = Math.addExact(Math.multiplyExact(length, (long) milled.gang()), apart);
-            return whole(part, all + nm(add.length()), width + nm(add.width()), rough, rough > thickness);
+            long straight = width + besides(part, job, width);
+            return whole(part, all + nm(add.length()), straight + nm(add.width()), rough, rough > thickness);
         }
         if (making instanceof Making.GlueUp panel) {
             AllowanceProfile add = profile(job, AllowanceProfile.GLUE_UP);
@@ -102,7 +106,26 @@ record Rough(
                     0,
                     0);
         }
-        return whole(part, length, width, thickness, false);
+        return whole(part, length, width + besides(part, job, width), thickness, false);
+    }
+
+    /** How much wider a straight blank for two tapered parts head to foot is than one of them: the other's foot, the slope, the cut. */
+    private static long besides(Part part, Job job, long width) {
+        Taper taper = part.shaping().taper();
+        if (taper == null || !taper.nest()) {
+            return 0;
+        }
+        long length = nm(part.length()) - onEnds(part);
+        long start = Due.start(part, length);
+        BigInteger slope = BigInteger.valueOf(width - nm(taper.foot())).multiply(BigInteger.valueOf(start));
+        BigInteger[] rise = slope.divideAndRemainder(BigInteger.valueOf(length - start));
+        long up = rise[0].longValueExact() + Long.signum(rise[1].signum());
+        return nm(taper.foot()) + up + nm(job.shop().kerf().rip());
+    }
+
+    /** True if two parts lie head to foot in it. */
+    boolean isPair() {
+        return part.shaping().taper() != null && part.shaping().taper().nest();
     }
 
     private static Rough whole(Part part, long length, long width, long thickness, boolean planed) {
@@ -145,6 +168,9 @@ record Rough(
 
     /** How many finished parts one rough piece becomes. */
     int gang() {
+        if (isPair()) {
+            return 2;
+        }
         return part.making() instanceof Making.Milled milled ? milled.gang() : 1;
     }
 

@@ -18,6 +18,10 @@ final class Workpiece {
     boolean planed;
     /** Rests there had been when it was planed over size, or -1. */
     int planedOverAt = -1;
+    /** The other part that lies head to foot in the same straight blank, until a taper parts them. */
+    @Nullable Workpiece mate;
+    /** True if it is the one whose number the blank goes by. */
+    boolean first = true;
     /** How many parts it still holds. */
     int parts = 1;
     /** What is still to be marked, bored and tapered. */
@@ -55,7 +59,7 @@ final class Workpiece {
 
     /** Width that the next rip has to leave. */
     long widthToReach() {
-        if (panel) {
+        if (panel || (milling.rough().isPair() && mate == null)) {
             return milling.width();
         }
         return milling.rippedWidth(roughWidth);
@@ -64,6 +68,37 @@ final class Workpiece {
     /** True for a stave or ply that can be glued now. */
     boolean canBeGlued() {
         return isFlat() && width == widthToReach();
+    }
+
+    /** Puts another part into the blank, head to foot. */
+    void joinedBy(Workpiece other) {
+        mate = other;
+        other.mate = this;
+        other.first = false;
+    }
+
+    /** The mate lies in the same wood: what is done to the blank is done to it. */
+    void shareWood() {
+        Workpiece other = mate;
+        if (other != null) {
+            other.length = length;
+            other.width = width;
+            other.thickness = thickness;
+            other.jointed = jointed;
+            other.planed = planed;
+            other.planedOverAt = planedOverAt;
+        }
+    }
+
+    /** A taper has parted the two: each has its own width now. */
+    void part() {
+        Workpiece other = mate;
+        if (other != null) {
+            mate = null;
+            other.mate = null;
+            width = milling.width();
+            other.width = milling.width();
+        }
     }
 
     /** What comes off a gang, or stays of it: the same wood so far, this long, beginning with this number. */

@@ -71,7 +71,8 @@ public final class PieceNames {
     public List<Integer> numbers(SequenceStep step, SequenceStep.Piece piece) {
         SequenceStep.SawCut cut = step.cut();
         boolean apart = step.kind() == StepKind.CROSSCUT && cut != null && cut.to() == null;
-        if (apart || step.shape() != null) {
+        boolean nested = job.parts().stream().anyMatch(part -> part.id().equals(piece.part()) && part.isNested());
+        if ((apart && !nested) || step.shape() != null) {
             return List.of(piece.number());
         }
         return gang(piece.part(), piece.number());

@@ -90,6 +90,7 @@ public final class CsvTables {
                 .plain("taper.start", p -> taper(p, t -> t.start() == null ? null : lengths.exact(t.start())))
                 .plain("taper.foot", p -> taper(p, t -> lengths.exact(t.foot())))
                 .plain("taper.faces", p -> taper(p, t -> t.faces().word()))
+                .plain("taper.nest", p -> p.isNested() ? "yes" : null)
                 .plain(
                         "fit",
                         p -> p.shaping().fit() == Shaping.Fit.TO_SIZE

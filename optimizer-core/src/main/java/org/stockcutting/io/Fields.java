@@ -215,6 +215,10 @@ public final class Fields {
                         Taper.Faces.INSIDE_TWO.word(),
                         Words.of(Taper.Faces.values(), Taper.Faces::word),
                         "which faces are tapered")
+                .may(
+                        "nest",
+                        BOOLEAN,
+                        "true: two lie head to foot in one straight blank, which the first taper cut parts")
                 .in("/parts/*/marks/*")
                 .needs("purpose", TEXT, "what it is for")
                 .may("fromEnd", LENGTH, "reading from the reference end; a line along the part where absent")

@@ -19,6 +19,9 @@ final class ShapingNodes {
             JobWriter.put(node, "start", taper.start(), lengths);
             JobWriter.put(node, "foot", taper.foot(), lengths);
             node.put("faces", taper.faces().word());
+            if (taper.nest()) {
+                node.put("nest", true);
+            }
         }
         if (!shaping.marks().isEmpty()) {
             ArrayNode marks = part.putArray("marks");

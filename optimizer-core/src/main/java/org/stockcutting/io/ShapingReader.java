@@ -34,7 +34,8 @@ final class ShapingReader {
                 : new Taper(
                         taper.length("start"),
                         Or.size(taper.length("foot")),
-                        Or.of(taper.word("faces", Taper.Faces.values(), Taper.Faces::word), Taper.Faces.INSIDE_TWO));
+                        Or.of(taper.word("faces", Taper.Faces.values(), Taper.Faces::word), Taper.Faces.INSIDE_TWO),
+                        Or.of(taper.bool("nest"), false));
     }
 
     private static Mark mark(DocObject mark) {

@@ -45,8 +45,8 @@ final class GangReview {
                     at,
                     gang,
                     "no group, cutFrom or spares",
-                    "What stays in one blank is chosen and grouped as one: take group, cutFrom and spares off " + part.id()
-                            + ", or the gang.");
+                    "What stays in one blank is chosen and grouped as one: take group, cutFrom and spares off "
+                            + part.id() + ", or the gang.");
         }
         if (part.shaping().fit() == Shaping.Fit.AFTER_ASSEMBLY) {
             conflict(

@@ -61,6 +61,43 @@ final class ShapingReview {
                     part + "/edging");
         }
         begins(at, part, of, taper);
+        if (taper.nest()) {
+            nested(at + "/nest", of, taper);
+        }
+    }
+
+    /** Two equal parts, one turned round: only straight blanks of the parts themselves, in pairs, where something is gained. */
+    private void nested(String at, Part of, Taper taper) {
+        long wanted = (long) of.quantity() * job.sets();
+        boolean plain = of.making() instanceof Making.AsCut
+                || (of.making() instanceof Making.Milled milled && milled.gang() == 1);
+        if (wanted % 2 != 0) {
+            conflict(at, "true", "an even quantity", wanted + " of " + of.id() + " do not come out in pairs.");
+        }
+        if (!plain || of.group() != null || of.selection().cutFrom() != null || of.spares() > 0) {
+            conflict(
+                    at,
+                    "true",
+                    "no gang, make, group, cutFrom or spares",
+                    "Two of " + of.id()
+                            + " share one blank, so they are neither glued up, ganged, grouped, chosen nor spare.");
+        }
+        if (of.shaping().hand() == Shaping.Hand.PAIRS) {
+            conflict(
+                    at,
+                    "true",
+                    "one hand",
+                    "Two that lie head to foot are of one hand; make left and right two lines.");
+        }
+        Length start = of.shaping().taperStart(of.coreLength());
+        boolean late = start == null || !start.times(2).isLessThan(of.coreLength());
+        if (taper.faces() == Taper.Faces.FOUR || late) {
+            conflict(
+                    at,
+                    "true",
+                    "a taper on one face or two that begins above half of the length",
+                    "Nothing is gained by laying two of " + of.id() + " head to foot; leave nest out.");
+        }
     }
 
     private void begins(String at, String part, Part of, Taper taper) {

@@ -211,8 +211,9 @@ public final class Lines {
     private Batch batch(Part part, int number) {
         Rule.Pairs pairs = pairs(part);
         Shaping.Hand hand = part.shaping().hand();
-        boolean split =
-                hand == Shaping.Hand.PAIRS && part.gang() == 1 && (pairs == null || pairs.parts().size() == 1);
+        boolean split = hand == Shaping.Hand.PAIRS
+                && part.gang() == 1
+                && (pairs == null || pairs.parts().size() == 1);
         Shaping.Hand own = split ? hand.of(number) : Shaping.Hand.NONE;
         return new Batch(set(part, number), own == null ? Shaping.Hand.NONE : own);
     }

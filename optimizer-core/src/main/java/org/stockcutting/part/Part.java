@@ -141,8 +141,17 @@ public record Part(
                 selection);
     }
 
-    /** How many copies of it come out of one rough piece, one behind the other: 1 but where short parts are milled together. */
+    /** True if two copies lie head to foot in one straight blank. */
+    public boolean isNested() {
+        Taper taper = shaping.taper();
+        return taper != null && taper.nest();
+    }
+
+    /** How many copies of it come out of one rough piece: short parts one behind the other, nested ones in pairs; else 1. */
     public int gang() {
+        if (isNested()) {
+            return 2;
+        }
         return making instanceof Making.Milled milled ? milled.gang() : 1;
     }
 

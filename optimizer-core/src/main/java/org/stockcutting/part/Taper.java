@@ -9,8 +9,14 @@ import org.stockcutting.length.Length;
  * @param start where the taper begins, from the reference end; null is the usual place
  * @param foot size that is left at the far end, of each side that is tapered
  * @param faces which faces are tapered
+ * @param nest true if two parts lie head to foot in one straight blank, which the first taper cut parts
  */
-public record Taper(@Nullable Length start, Length foot, Faces faces) {
+public record Taper(@Nullable Length start, Length foot, Faces faces, boolean nest) {
+
+    /** A taper sawn from a straight blank of its own. */
+    public Taper(@Nullable Length start, Length foot, Faces faces) {
+        this(start, foot, faces, false);
+    }
 
     /** Which faces are tapered. */
     public enum Faces {

@@ -81,7 +81,7 @@ final class Warnings {
         for (PlacedPiece piece : layout.pieces()) {
             Part part = lookup.rough(piece.part()).part();
             TaperedPair pair = TaperedPair.of(part, lookup.job().shop().kerf().rip());
-            if (pair != null && lookup.job().demand(part) > 1 && paired.add(part.id())) {
+            if (pair != null && !part.isNested() && lookup.job().demand(part) > 1 && paired.add(part.id())) {
                 add(
                         TAPERED_PAIR,
                         pointer,

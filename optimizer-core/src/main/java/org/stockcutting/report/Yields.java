@@ -6,6 +6,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.stockcutting.blank.FinishedVolume;
 import org.stockcutting.blank.RoughPiece;
 import org.stockcutting.length.Volume;
 import org.stockcutting.part.Part;
@@ -77,7 +78,7 @@ final class Yields {
     private void addFinished(String id, long pieces) {
         RoughPiece piece = lookup.rough(id);
         Section.Measured section = (Section.Measured) piece.part().coreSection();
-        Volume one = Volume.of(piece.part().coreLength(), section.width(), section.thickness());
+        Volume one = FinishedVolume.of(piece.part(), section);
         BigInteger all = one.times(pieces).cubicNanometres();
         parts = parts.add(all.divide(BigInteger.valueOf(piece.perPart())));
     }

@@ -20,6 +20,11 @@ final class Cautions {
     private static final BigInteger CUBIC_INCH =
             BigInteger.valueOf(LengthUnit.INCH.nanometres()).pow(3);
 
+    /** Two parts come from one blank. */
+    static final String OF_PARTING =
+            "This cut parts two that lie head to foot: hold the blank in a tapering jig or on a sled, or saw it at the band saw"
+                    + " and plane to the line. Mark and bore both before. Follow the machine's manual.";
+
     private final boolean imperial;
 
     private final Machines machines;

@@ -83,7 +83,7 @@ final class PieceWork {
             collect(route, piece, placed.length(), width, last);
             return;
         }
-        if (route.part().gang() > 1) {
+        if (route.part().gang() > 1 && !route.part().isNested()) {
             cutApart(route, piece, board, new Size(placed.length(), width, measured(route, thickness)), last);
             return;
         }
@@ -97,7 +97,11 @@ final class PieceWork {
                     route.part().coreLength(),
                     last);
         }
-        shapes.shape(route.part(), piece, board, last);
+        if (route.part().isNested()) {
+            shapes.pair(route.part(), piece, board, last);
+        } else {
+            shapes.shape(route.part(), piece, board, last);
+        }
     }
 
     /** A gang that is planed and ripped is cut into its parts, one after the other; each is marked and shaped for itself. */

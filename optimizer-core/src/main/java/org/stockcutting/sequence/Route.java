@@ -1,6 +1,7 @@
 package org.stockcutting.sequence;
 
 import org.jspecify.annotations.Nullable;
+import org.stockcutting.blank.BlankPlanner;
 import org.stockcutting.blank.RoughPiece;
 import org.stockcutting.blank.RoughPiece.Kind;
 import org.stockcutting.blank.RoughSection;
@@ -46,7 +47,7 @@ record Route(
         };
         Length planeTo = sized.thickness().isMoreThan(target) ? target : null;
         Length off = switch (rough.kind()) {
-            case WHOLE -> sized.width().minus(finished.width());
+            case WHOLE -> sized.width().minus(BlankPlanner.straightWidth(job, rough.part(), finished));
             case STAVE -> sized.width().minus(orElse(rough.jointedWidth(), sized.width()));
             case PLY -> Length.ZERO;
         };

@@ -30,8 +30,24 @@ final class ShapeWork {
         this.workshop = workshop;
     }
 
+    /** Two that lie head to foot in one blank: the first taper parts them. */
+    void pair(Part part, Piece first, @Nullable String board, @Nullable Task sized) {
+        Piece second = new Piece(first.part(), first.number() + 1, null);
+        Task parting = shape(part, first, board, sized, Cautions.OF_PARTING);
+        Task other = shape(part, second, board, sized, null);
+        if (parting != null && other != null) {
+            parting.before(other);
+        }
+    }
+
     /** Puts down all that is to be done to one copy of a part, once the step before is made. */
     void shape(Part part, Piece piece, @Nullable String board, @Nullable Task sized) {
+        shape(part, piece, board, sized, null);
+    }
+
+    private @Nullable Task shape(
+            Part part, Piece piece, @Nullable String board, @Nullable Task sized, @Nullable String caution) {
+        Task tapered = null;
         Shaping shaping = part.shaping();
         Hand hand = shaping.hand().of(piece.number());
         List<Task> before = new ArrayList<>();
@@ -45,15 +61,20 @@ final class ShapeWork {
         if (taper != null) {
             Length start = shaping.taperStart(part.coreLength());
             Shape shape = new Shape(null, hand, start, null, null, null, taper.foot(), taper.faces());
-            Task tapered = workshop.add(
-                    Workshop.Draft.shaping(StepKind.TAPER, null, board, piece, shape), Task.Phase.SHAPES, 1, sized);
-            before.forEach(task -> task.before(tapered));
+            Task last = workshop.add(
+                    Workshop.Draft.shaping(StepKind.TAPER, null, board, piece, shape, caution),
+                    Task.Phase.SHAPES,
+                    1,
+                    sized);
+            before.forEach(task -> task.before(last));
+            tapered = last;
         }
         if (shaping.fit() == Shaping.Fit.AFTER_ASSEMBLY) {
             Shape shape = new Shape(Shape.FROM_THE_WORK, hand, null, null, null, null, null, null);
             workshop.add(
                     Workshop.Draft.shaping(StepKind.MARK, null, board, piece, shape), Task.Phase.FITTING, 1, sized);
         }
+        return tapered;
     }
 
     private @Nullable Task mark(

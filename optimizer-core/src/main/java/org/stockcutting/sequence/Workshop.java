@@ -110,7 +110,18 @@ final class Workshop {
 
         /** Something marked, bored or tapered. */
         static Draft shaping(StepKind kind, @Nullable SetUp setUp, @Nullable String board, Piece piece, Shape shape) {
-            return new Draft(kind, setUp, board, null, piece, null, null, null, shape);
+            return shaping(kind, setUp, board, piece, shape, null);
+        }
+
+        /** The same, with a caution. */
+        static Draft shaping(
+                StepKind kind,
+                @Nullable SetUp setUp,
+                @Nullable String board,
+                Piece piece,
+                Shape shape,
+                @Nullable String caution) {
+            return new Draft(kind, setUp, board, null, piece, null, caution, null, shape);
         }
 
         /** Something done to a piece at a machine or by hand, without a saw. */

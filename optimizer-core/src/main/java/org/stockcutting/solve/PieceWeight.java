@@ -1,6 +1,7 @@
 package org.stockcutting.solve;
 
 import java.math.BigInteger;
+import org.stockcutting.blank.FinishedVolume;
 import org.stockcutting.blank.RoughPiece;
 import org.stockcutting.length.Length;
 import org.stockcutting.length.Volume;
@@ -26,7 +27,7 @@ public final class PieceWeight {
     /** Finished volume of a part without its edging; one taken as it comes counts at the catalog's size. */
     public static Volume finished(Part part) {
         if (part.coreSection() instanceof Section.Measured measured) {
-            return Volume.of(part.coreLength(), measured.width(), measured.thickness());
+            return FinishedVolume.of(part, measured);
         }
         String name = ((Section.Nominal) part.section()).name();
         NominalSize size = NominalCatalog.standard()

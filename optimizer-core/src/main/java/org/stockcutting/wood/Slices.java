@@ -59,7 +59,8 @@ final class Slices {
                 turns |= ways.turned();
                 perSlice.add(ways.straight() ? perSlice(piece, stock) : 0);
             }
-            int demand = Math.multiplyExact(job.demand(piece.part()) / piece.part().gang(), piece.perPart());
+            int demand =
+                    Math.multiplyExact(job.demand(piece.part()) / piece.part().gang(), piece.perPart());
             slices.add(new Slice(piece.length().nanometres(), piece.part().woodClass(), demand, perSlice));
         }
         boolean partWidths = group.owned().stream()

@@ -160,6 +160,23 @@ class JobReaderTest {
                                 null,
                                 null),
                         new Part(
+                                        "stile",
+                                        2,
+                                        in("30"),
+                                        new Section.Measured(in("3"), in("0.75")),
+                                        "ash",
+                                        null,
+                                        WoodClass.CLEAR,
+                                        0,
+                                        new Making.AsCut(),
+                                        null,
+                                        null)
+                                .withShaping(new Shaping(
+                                        new Taper(null, in("2"), Taper.Faces.ONE, true),
+                                        List.of(),
+                                        Shaping.Fit.TO_SIZE,
+                                        Shaping.Hand.NONE)),
+                        new Part(
                                         "cleat",
                                         1,
                                         in("12"),

@@ -161,10 +161,7 @@ public final class Numbering {
                             new Place(
                                     firstCopy.get(spots.get(s).pattern()) + c,
                                     spots.get(s).place()),
-                            label(
-                                    piece,
-                                    unit / piece.perPart() * piece.part().gang() + 1,
-                                    unit % piece.perPart() + 1));
+                            label(piece, unit / piece.perPart() * piece.part().gang() + 1, unit % piece.perPart() + 1));
                 }
             }
         }

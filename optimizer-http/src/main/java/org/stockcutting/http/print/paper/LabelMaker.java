@@ -72,7 +72,8 @@ final class LabelMaker {
         Part part = Objects.requireNonNull(parts.get(piece.part()), "a placed piece is of no part of the job");
         List<Integer> gang = part.gangFrom(number);
         int last = gang.get(gang.size() - 1);
-        String counted = "#" + number + (last == number ? "" : "-" + last) + (member == 0 ? "" : (isLamination(part) ? " ply " : " stave ") + member);
+        String counted = "#" + number + (last == number ? "" : "-" + last)
+                + (member == 0 ? "" : (isLamination(part) ? " ply " : " stave ") + member);
         String size = lengths.part(piece.length()) + " x " + lengths.part(piece.width()) + " x "
                 + lengths.part(group.layout().thickness()) + " " + lengths.unit();
         boolean spare = number > job.demand(part);
@@ -83,7 +84,10 @@ final class LabelMaker {
                 size,
                 next(part, number, next),
                 group.layout().stock() + " #" + (group.first() + copy),
-                Label.code(job.name(), part.id(), number + (last == number ? "" : "-" + last) + (member == 0 ? "" : "/" + member)));
+                Label.code(
+                        job.name(),
+                        part.id(),
+                        number + (last == number ? "" : "-" + last) + (member == 0 ? "" : "/" + member)));
         return new Sorted(Objects.requireNonNullElse(order.get(part.id()), 0), number, member, label);
     }
 
