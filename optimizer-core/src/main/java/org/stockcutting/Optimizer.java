@@ -67,11 +67,16 @@ public final class Optimizer {
         CuttingPlan plan = new PlanningRun(sorted, listener, cancel).run(solver);
         CuttingPlan withMisses = new NearMisses(solver, sorted, plan, cancel).added();
         CuttingPlan traded = SetUpTrade.best(solver, sorted, withMisses, cancel);
-        List<Violation> violations = traded == plan ? List.of() : PlanChecker.check(sorted, traded);
+        CuttingPlan whole = new RandomWood(sorted, traded).added();
+        return whole == plan ? plan : accepted(sorted, whole);
+    }
+
+    private static CuttingPlan accepted(Job job, CuttingPlan plan) {
+        List<Violation> violations = PlanChecker.check(job, plan);
         if (!violations.isEmpty()) {
             throw new PlanRejectedException(violations);
         }
-        return traded;
+        return plan;
     }
 
     /** Whether the boards on hand are enough yet, with the effort that the job asks for in each plan. */
@@ -182,7 +187,9 @@ public final class Optimizer {
                         (some, hard) -> planReviewed(some, hard, ProgressListener.NONE, cancel),
                         cancel)
                 .plan();
-        return Replanning.describe(left, answer);
+        Job sorted = JobOrder.of(rest).sorted();
+        CuttingPlan whole = new RandomWood(sorted, answer).added();
+        return Replanning.describe(left, whole == answer ? answer : accepted(sorted, whole));
     }
 
     /** Only a plan that belongs to the job and holds can be gone on with. */

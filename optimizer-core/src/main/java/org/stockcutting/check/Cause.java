@@ -95,7 +95,9 @@ public enum Cause {
     /** A warning that is due is missing. */
     WARNING("warning"),
     /** A near miss makes a part smaller than it may be, or gains nothing. */
-    NEAR_MISS("near-miss");
+    NEAR_MISS("near-miss"),
+    /** What is estimated does not follow from the job, or claims more than it can. */
+    ESTIMATE("estimate");
 
     private final String word;
 

@@ -33,7 +33,8 @@ public final class PlanChecker {
         availability(facts, used, inspection);
         Census census = Census.of(plan.layouts(), facts, inspection);
         new CopyCheck(facts, census, inspection).check();
-        new UnplacedCheck(facts, census, used, inspection).check(plan.unplaced());
+        SortedMap<String, Integer> estimated = new EstimateCheck(facts, inspection).check(plan.derived());
+        new UnplacedCheck(facts, census, used, inspection).check(plan.unplaced(), estimated);
         WoodTally tally = WoodTally.of(facts, census, layouts);
         new ValueCheck(facts, census, tally, used, inspection).check(plan);
         DerivedCheck derived = new DerivedCheck(facts, used, inspection);

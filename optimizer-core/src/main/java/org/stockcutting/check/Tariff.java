@@ -58,6 +58,29 @@ final class Tariff {
                 .divide(new BigDecimal(BOARD_FOOT), 2, RoundingMode.HALF_UP);
     }
 
+    /** Board feet of a volume of this thickness, two decimals, rounded up: so much has to be bought. */
+    static BigDecimal boardFeet(BigInteger volume, Length thickness) {
+        BigInteger tallied = nm(thickness).max(INCH);
+        return new BigDecimal(volume.multiply(tallied))
+                .divide(new BigDecimal(BOARD_FOOT.multiply(nm(thickness))), 2, RoundingMode.CEILING);
+    }
+
+    /** Price of a volume, rounded half up once. */
+    static Money price(Price price, BigInteger volume, BigDecimal boardFeet) {
+        BigDecimal exact = switch (price.per()) {
+            case BOARD_FOOT -> price.amount().multiply(boardFeet);
+            case THOUSAND_BOARD_FEET -> price.amount().multiply(boardFeet).movePointLeft(3);
+            default ->
+                price.amount()
+                        .multiply(new BigDecimal(volume))
+                        .divide(
+                                new BigDecimal(METRE.pow(3)),
+                                price.currency().getDefaultFractionDigits(),
+                                RoundingMode.HALF_UP);
+        };
+        return Money.rounded(exact, price.currency());
+    }
+
     /** Billed volume in cubic nanometres; lumber under an inch thick counts as an inch. */
     private static BigInteger tally(StockItem stock) {
         return nm(billedThickness(stock))

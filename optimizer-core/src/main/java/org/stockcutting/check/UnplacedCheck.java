@@ -28,8 +28,11 @@ final class UnplacedCheck {
         this.inspection = inspection;
     }
 
-    void check(List<Unplaced> unplaced) {
-        SortedMap<String, Integer> missing = new TreeMap<>();
+    /**
+     * @param estimated finished pieces that boards of random size are bought for, by part id
+     */
+    void check(List<Unplaced> unplaced, SortedMap<String, Integer> estimated) {
+        SortedMap<String, Integer> missing = new TreeMap<>(estimated);
         for (int i = 0; i < unplaced.size(); i++) {
             Unplaced line = unplaced.get(i);
             String at = "/unplaced/" + i;

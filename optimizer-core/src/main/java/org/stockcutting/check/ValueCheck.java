@@ -162,8 +162,11 @@ final class ValueCheck {
         boolean all = unplaced.isEmpty();
         boolean none = plan.layouts().isEmpty();
         boolean right = switch (status) {
+            // What is estimated is never optimal.
             case OPTIMAL ->
-                all && plan.objective().value().equals(plan.objective().bound());
+                all
+                        && plan.derived().estimates().isEmpty()
+                        && plan.objective().value().equals(plan.objective().bound());
             case FEASIBLE -> all;
             case PARTIAL -> !all && !none;
             case INFEASIBLE -> unplaced.stream().anyMatch(u -> u.reason() != Unplaced.Reason.NOT_REACHED_BEFORE_LIMIT);

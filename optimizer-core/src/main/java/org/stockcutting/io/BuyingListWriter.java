@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.stockcutting.job.Job;
+import org.stockcutting.length.LengthWriter;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.Layout;
 import org.stockcutting.report.BandLine;
@@ -34,6 +35,10 @@ public final class BuyingListWriter {
                 .put("status", plan.header().status().word())
                 .put("currency", job.writing().currency().getCurrencyCode());
         doc.set("buyingList", DerivedNodes.buyingList(plan.derived().buyingList()));
+        new DerivedNodes(
+                        job,
+                        new LengthWriter(job.writing().unit(), job.writing().decimal()))
+                .putEstimates(doc, plan.derived().estimates());
         Reckoning bill = Reckoning.of(job, plan);
         if (bill != null) {
             TradeNodes.putBill(doc, bill);

@@ -6,11 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.job.Job;
 import org.stockcutting.length.Length;
 import org.stockcutting.length.LengthWriter;
+import org.stockcutting.material.Grain;
 import org.stockcutting.part.Binding;
 import org.stockcutting.part.CutFrom;
 import org.stockcutting.part.Edging;
@@ -25,8 +27,10 @@ import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.SequenceStep;
 import org.stockcutting.plan.TradeOff;
 import org.stockcutting.report.ChalkMarks;
+import org.stockcutting.stock.Form;
 import org.stockcutting.stock.Money;
 import org.stockcutting.stock.Price;
+import org.stockcutting.stock.RandomBoards;
 import org.stockcutting.stock.StockItem;
 import org.stockcutting.stock.Trim;
 
@@ -138,9 +142,25 @@ public final class CsvTables {
     /** Everything for sale, then everything on hand, told apart by the column {@code onHand}. */
     public static String stock(Job job) {
         char decimal = job.writing().decimal();
-        List<? extends StockItem> all =
-                Stream.concat(job.forSale().stream(), job.onHand().stream()).toList();
-        return items(new Columns<StockItem>().text("id", StockItem::id).plain("onHand", CsvTables::yesOrNo), job)
+        LengthWriter lengths = lengths(job);
+        Map<String, RandomBoards> random =
+                job.random().stream().collect(Collectors.toMap(RandomBoards::id, boards -> boards));
+        List<? extends StockItem> all = Stream.concat(
+                        Stream.concat(
+                                job.forSale().stream(), job.random().stream().map(CsvTables::greatest)),
+                        job.onHand().stream())
+                .toList();
+        Columns<StockItem> columns = new Columns<StockItem>()
+                .text("id", StockItem::id)
+                .plain("onHand", CsvTables::yesOrNo)
+                .plain(
+                        "form",
+                        s -> random.containsKey(s.id())
+                                ? Fields.RANDOM
+                                : s.form().word());
+        return items(columns, s -> random.containsKey(s.id()) ? null : s.grain().word(), job)
+                .plain("leastLength", s -> of(random.get(s.id()), b -> lengths.exact(b.leastLength())))
+                .plain("leastWidth", s -> of(random.get(s.id()), b -> lengths.exact(b.leastWidth())))
                 .plain("price", s -> price(s, p -> Amounts.text(p.amount(), decimal)))
                 .plain("per", s -> price(s, p -> p.per().word()))
                 .plain("currency", s -> price(s, p -> p.currency().getCurrencyCode()))
@@ -148,10 +168,33 @@ public final class CsvTables {
                 .write(all);
     }
 
+    /** Boards of random size by their greatest sizes, so that they go into the same columns. */
+    private static StockItem.ForSale greatest(RandomBoards boards) {
+        return new StockItem.ForSale(
+                boards.id(),
+                Form.BOARD,
+                boards.nominal(),
+                boards.length(),
+                boards.width(),
+                boards.thickness(),
+                boards.material(),
+                Grain.LENGTH,
+                boards.ownTrim(),
+                null,
+                boards.price(),
+                boards.grade());
+    }
+
+    private static @Nullable String of(@Nullable RandomBoards boards, Function<RandomBoards, String> value) {
+        return boards == null ? null : value.apply(boards);
+    }
+
     /** Kept offcuts as a table of boards, ready to be on hand in the next job. */
     public static String offcuts(Job job, CuttingPlan plan) {
-        return items(new Columns<StockItem>().text("id", StockItem::id), job)
-                .write(plan.derived().offcuts());
+        Columns<StockItem> columns = new Columns<StockItem>()
+                .text("id", StockItem::id)
+                .plain("form", s -> s.form().word());
+        return items(columns, s -> s.grain().word(), job).write(plan.derived().offcuts());
     }
 
     /** The buying list with its prices. */
@@ -266,15 +309,16 @@ public final class CsvTables {
         return left == null ? null : lengths.exact(side.apply(left));
     }
 
-    private static Columns<StockItem> items(Columns<StockItem> columns, Job job) {
+    private static Columns<StockItem> items(
+            Columns<StockItem> columns, Function<StockItem, @Nullable Object> grain, Job job) {
         LengthWriter lengths = lengths(job);
-        return columns.plain("form", s -> s.form().word())
-                .text("nominal", s -> s.nominal() == null ? null : s.nominal().name())
+        return columns.text(
+                        "nominal", s -> s.nominal() == null ? null : s.nominal().name())
                 .plain("length", s -> lengths.exact(s.length()))
                 .plain("width", s -> lengths.exact(s.width()))
                 .plain("thickness", s -> lengths.exact(s.thickness()))
                 .text("material", StockItem::material)
-                .plain("grain", s -> s.grain().word())
+                .plain("grain", grain)
                 .text("grade", StockItem::grade)
                 .plain("quantity", s -> s instanceof StockItem.OnHand hand ? hand.quantity() : null)
                 .plain("trim.start", s -> start(s, lengths))

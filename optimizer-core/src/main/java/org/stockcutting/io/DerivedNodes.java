@@ -3,16 +3,19 @@ package org.stockcutting.io;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.stockcutting.job.Job;
 import org.stockcutting.length.LengthWriter;
 import org.stockcutting.length.VolumeWriter;
 import org.stockcutting.plan.BuyingLine;
 import org.stockcutting.plan.Derived;
+import org.stockcutting.plan.Estimate;
 import org.stockcutting.plan.LongestOffcut;
 import org.stockcutting.plan.NearMiss;
 import org.stockcutting.plan.TradeOff;
 import org.stockcutting.plan.Warning;
 import org.stockcutting.plan.YieldFigures;
+import org.stockcutting.stock.Money;
 
 /** What follows from a plan, as it stands in documents. */
 final class DerivedNodes {
@@ -56,6 +59,48 @@ final class DerivedNodes {
                         .put("setUps", row.setUps())
                         .put("chosen", row.chosen());
             }
+        }
+        putEstimates(doc, derived.estimates());
+    }
+
+    void putEstimates(ObjectNode doc, List<Estimate> estimates) {
+        if (estimates.isEmpty()) {
+            return;
+        }
+        ArrayNode list = doc.putArray("estimates");
+        for (Estimate estimate : estimates) {
+            ObjectNode node = list.addObject().put("stock", estimate.stock());
+            ArrayNode parts = node.putArray("parts");
+            estimate.parts()
+                    .forEach(served ->
+                            parts.addObject().put("part", served.part()).put("quantity", served.quantity()));
+            node.put("net", volumes.exact(estimate.net()))
+                    .put("yield", estimate.yield().toPlainString())
+                    .put("volume", volumes.exact(estimate.volume()))
+                    .put("boardFeet", estimate.boardFeet().toPlainString())
+                    .put("boards", estimate.boards());
+            putMoney(node, estimate.cost());
+            Estimate.Sure sure = estimate.sure();
+            ObjectNode enough = node.putObject("sure")
+                    .put("chance", sure.chance().toPlainString())
+                    .put("boardFeet", sure.boardFeet().toPlainString())
+                    .put("boards", sure.boards());
+            putMoney(enough, sure.cost());
+            if (!estimate.atLeast().isEmpty()) {
+                ArrayNode rows = node.putArray("atLeast");
+                estimate.atLeast()
+                        .forEach(row -> rows.addObject()
+                                .put("boards", row.boards())
+                                .put("width", lengths.exact(row.width()))
+                                .put("length", lengths.exact(row.length())));
+            }
+            node.put("trials", estimate.trials()).put("wood", estimate.wood());
+        }
+    }
+
+    private static void putMoney(ObjectNode node, @Nullable Money cost) {
+        if (cost != null) {
+            node.put("cost", cost.amount().toPlainString());
         }
     }
 

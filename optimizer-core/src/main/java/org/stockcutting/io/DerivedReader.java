@@ -19,6 +19,7 @@ import org.stockcutting.material.NominalSize;
 import org.stockcutting.part.Side;
 import org.stockcutting.plan.BuyingLine;
 import org.stockcutting.plan.Derived;
+import org.stockcutting.plan.Estimate;
 import org.stockcutting.plan.LongestOffcut;
 import org.stockcutting.plan.NearMiss;
 import org.stockcutting.plan.TradeOff;
@@ -48,7 +49,8 @@ final class DerivedReader {
                 warnings(doc),
                 longestOffcut(doc.object("longestOffcut")),
                 nearMisses(doc),
-                tradeOff(doc));
+                tradeOff(doc),
+                estimates(doc));
     }
 
     private static @Nullable LongestOffcut longestOffcut(@Nullable DocObject node) {
@@ -166,6 +168,63 @@ final class DerivedReader {
             }
         }
         return new TradeOff(rows);
+    }
+
+    private List<Estimate> estimates(DocObject doc) {
+        List<Estimate> estimates = new ArrayList<>();
+        for (DocObject node : doc.objects("estimates")) {
+            if (node != null) {
+                estimates.add(new Estimate(
+                        Or.of(node.text("stock"), Or.NAME),
+                        served(node),
+                        volume(node, "net"),
+                        decimal(node, "yield"),
+                        volume(node, "volume"),
+                        decimal(node, "boardFeet"),
+                        Or.of(node.integer("boards"), 0),
+                        money(node, "cost"),
+                        sure(node.objectOrEmpty("sure")),
+                        atLeast(node),
+                        Or.of(node.integer("trials"), 0),
+                        Or.of(node.text("wood"), Or.NAME)));
+            }
+        }
+        return estimates;
+    }
+
+    private static List<Estimate.Served> served(DocObject estimate) {
+        List<Estimate.Served> served = new ArrayList<>();
+        for (DocObject node : estimate.objects("parts")) {
+            if (node != null) {
+                served.add(new Estimate.Served(Or.of(node.text("part"), Or.NAME), Or.of(node.integer("quantity"), 0)));
+            }
+        }
+        return served;
+    }
+
+    private Estimate.Sure sure(DocObject node) {
+        return new Estimate.Sure(
+                decimal(node, "chance"),
+                decimal(node, "boardFeet"),
+                Or.of(node.integer("boards"), 0),
+                money(node, "cost"));
+    }
+
+    private static List<Estimate.AtLeast> atLeast(DocObject estimate) {
+        List<Estimate.AtLeast> rows = new ArrayList<>();
+        for (DocObject node : estimate.objects("atLeast")) {
+            if (node != null) {
+                rows.add(new Estimate.AtLeast(
+                        Or.of(node.integer("boards"), 0),
+                        Or.zero(node.length("width")),
+                        Or.zero(node.length("length"))));
+            }
+        }
+        return rows;
+    }
+
+    private static BigDecimal decimal(DocObject node, String name) {
+        return Or.of(node.parsed(name, FaultCode.NOT_AN_AMOUNT, GoalText::decimal), BigDecimal.ZERO);
     }
 
     private static List<Warning> warnings(DocObject doc) {

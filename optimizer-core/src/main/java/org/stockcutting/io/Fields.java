@@ -13,6 +13,7 @@ import static org.stockcutting.io.FieldType.TRIM;
 import static org.stockcutting.io.FieldType.WEIGHT;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.stockcutting.job.Goal;
 import org.stockcutting.job.SawLimits;
 import org.stockcutting.length.LengthUnit;
@@ -40,7 +41,12 @@ public final class Fields {
     /** The only kind of zone that is treated apart. */
     static final String METAL = "metal";
 
+    /** The form of boards of random size: they are for sale only, and no board of a plan. */
+    static final String RANDOM = "random";
+
     private static final List<String> FORMS = Words.of(Form.values(), Form::word);
+    private static final List<String> FORMS_FOR_SALE =
+            Stream.concat(FORMS.stream(), Stream.of(RANDOM)).toList();
     private static final List<String> GRAINS = Words.of(Grain.values(), Grain::word);
 
     /** Fields of a job document. */
@@ -254,7 +260,13 @@ public final class Fields {
     }
 
     private static FieldTable.Builder forSale(FieldTable.Builder t) {
-        return stock(t, "/stock/*")
+        return stock(
+                        t,
+                        "/stock/*",
+                        FORMS_FOR_SALE,
+                        "board, sheet, or random: boards of random length and width, bought by volume")
+                .may("leastLength", LENGTH, "random boards: the shortest; length is the longest")
+                .may("leastWidth", LENGTH, "random boards: the narrowest; width is the widest")
                 .may("price", OBJECT, "what it costs")
                 .may("available", INTEGER, "how many can be had; absent is as many as wanted")
                 .later("pack", "sold in packs")
@@ -272,7 +284,7 @@ public final class Fields {
 
     /** An entry on hand, wherever a document has one: the offcuts of a plan are such entries too. */
     static FieldTable.Builder onHand(FieldTable.Builder t, String pattern) {
-        return stock(t, pattern)
+        return stock(t, pattern, FORMS, "board or sheet")
                 .or("quantity", INTEGER, "1", "how many truly equal pieces")
                 .may("zones", LIST, "bad zones")
                 .may("widthEnd", LENGTH, "width at the far end of a board that tapers from a straight edge at 0")
@@ -291,11 +303,10 @@ public final class Fields {
     }
 
     /** What an entry for sale and one on hand have in common. */
-    private static FieldTable.Builder stock(FieldTable.Builder t, String pattern) {
+    private static FieldTable.Builder stock(FieldTable.Builder t, String pattern, List<String> forms, String meaning) {
         return t.in(pattern)
                 .may("id", TEXT, "unique over stock and on hand; made from section and length where absent")
-                .orWord("form", "board", FORMS, "board or sheet")
-                .laterWords("random")
+                .orWord("form", "board", forms, meaning)
                 .may("nominal", TEXT, "trade size, looked up in the catalog")
                 .needs("length", LENGTH, "raw length")
                 .may("width", LENGTH, "measured width; wins over the catalog's")

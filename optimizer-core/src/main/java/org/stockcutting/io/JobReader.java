@@ -3,11 +3,14 @@ package org.stockcutting.io;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.job.AllowanceProfile;
 import org.stockcutting.job.Effort;
+import org.stockcutting.job.Fault;
 import org.stockcutting.job.FaultCode;
 import org.stockcutting.job.Goal;
 import org.stockcutting.job.Job;
@@ -20,6 +23,7 @@ import org.stockcutting.length.LengthUnit;
 import org.stockcutting.material.NominalCatalog;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
+import org.stockcutting.stock.RandomBoards;
 import org.stockcutting.stock.StockItem;
 
 /**
@@ -72,18 +76,30 @@ public final class JobReader {
         DocObject doc = new DocObject(reading, root, "", "");
         checkFormat(doc, faults);
         Writing writing = writing(doc, reading);
-        Job job = job(doc, reading, writing);
-        faults.addAll(JobReview.review(job, faults.pointers()));
+        StockPlaces places = new StockPlaces();
+        Job job = job(doc, reading, writing, places);
+        Set<String> unreadable = faults.pointers().stream().map(places::inJob).collect(Collectors.toSet());
+        JobReview.review(job, unreadable).forEach(fault -> faults.addAll(List.of(placed(fault, places))));
         return faults.isEmpty()
-                ? new JobReading(job, List.of(), byId(JobOrder.of(job), reading.defaults()))
+                ? new JobReading(job, List.of(), byId(JobOrder.of(job), reading.defaults(), places))
                 : new JobReading(null, faults.list(), reading.defaults());
     }
 
     /** Defaults go into the plan, which must not depend on the order of the lists. */
-    private static SortedMap<String, String> byId(JobOrder order, SortedMap<String, String> defaults) {
+    private static SortedMap<String, String> byId(
+            JobOrder order, SortedMap<String, String> defaults, StockPlaces places) {
         SortedMap<String, String> named = new TreeMap<>();
-        defaults.forEach((pointer, value) -> named.put(order.byId(pointer), value));
+        defaults.forEach((pointer, value) -> named.put(order.byId(places.inJob(pointer)), value));
         return named;
+    }
+
+    private static Fault placed(Fault fault, StockPlaces places) {
+        return new Fault(
+                places.inDocument(fault.pointer()),
+                fault.code(),
+                fault.got(),
+                fault.expected(),
+                places.inDocument(fault.text()));
     }
 
     static void checkFormat(DocObject doc, Faults faults) {
@@ -105,7 +121,7 @@ public final class JobReader {
         return new Writing(unit, decimal.charAt(0), doc.length("precision"), Currencies.ofJob(doc, reading));
     }
 
-    private Job job(DocObject doc, Reading reading, Writing writing) {
+    private Job job(DocObject doc, Reading reading, Writing writing, StockPlaces places) {
         String material = Or.of(doc.text("material"), Or.NAME);
         DocObject shopDoc = doc.objectOrEmpty("shop");
         ShopRules shop = ShopReader.read(shopDoc)
@@ -119,7 +135,8 @@ public final class JobReader {
         StockReader stock = new StockReader(reading, catalog, material, writing.currency());
         List<StockItem.ForSale> forSale = new ArrayList<>();
         List<StockItem.OnHand> onHand = new ArrayList<>();
-        stock.read(doc, forSale, onHand);
+        List<RandomBoards> random = new ArrayList<>();
+        stock.read(doc, forSale, onHand, random, places);
         return new Job(
                 Or.of(doc.text("name"), Or.NAME),
                 writing,
@@ -133,7 +150,8 @@ public final class JobReader {
                 effort(doc, reading),
                 TermsReader.read(doc, shopDoc, reading, writing.currency()),
                 doc.textLists("compare"),
-                WoodReader.read(doc, material));
+                WoodReader.read(doc, material),
+                random);
     }
 
     /** Without a goal: money, if anything has a price to add up; else the least waste. */

@@ -50,6 +50,7 @@ public final class JobWriter {
             StockNodes stock = new StockNodes(lengths, writing.decimal());
             ArrayNode forSale = doc.putArray("stock");
             job.forSale().forEach(item -> forSale.add(stock.forSale(item)));
+            job.random().forEach(boards -> forSale.add(stock.random(boards)));
             ArrayNode onHand = doc.putArray("onHand");
             job.onHand().forEach(item -> onHand.add(stock.onHand(item)));
         }

@@ -83,6 +83,10 @@ public final class PlanFields {
                         "tradeOff",
                         LIST,
                         "what fewer set-ups cost, where the job has a setUpPrice; a claim of the planner")
+                .may(
+                        "estimates",
+                        LIST,
+                        "what to buy of boards of random size; an estimate of the planner, no part of cost and bound")
                 .may("defaults", OBJECT, "defaults that were filled in, by their pointers");
     }
 
@@ -243,7 +247,36 @@ public final class PlanFields {
                 .in("/tradeOff/*")
                 .needs("cost", DECIMAL, "money paid for stock")
                 .needs("setUps", INTEGER, "how often a stop or fence is moved")
-                .or("chosen", BOOLEAN, "false", "true for this plan: the least cost and set-ups together");
+                .or("chosen", BOOLEAN, "false", "true for this plan: the least cost and set-ups together")
+                .with(b -> estimates(b, ""));
+    }
+
+    static FieldTable.Builder estimates(FieldTable.Builder t, String at) {
+        return t.in(at + "/estimates/*")
+                .needs("stock", TEXT, "id of the boards")
+                .needs("parts", LIST, "what they are for")
+                .needs("net", VOLUME, "volume of the rough pieces at the billed thickness")
+                .needs("yield", DECIMAL, "share of bought wood that becomes rough pieces, on average")
+                .needs("volume", VOLUME, "volume to buy: net over yield")
+                .needs("boardFeet", DECIMAL, "the same in board feet, rounded up")
+                .needs("boards", INTEGER, "about how many boards that is")
+                .may("cost", DECIMAL, "its price")
+                .needs("sure", OBJECT, "what is enough with the wanted chance")
+                .may("atLeast", LIST, "boards of some size that there must be among them")
+                .needs("trials", INTEGER, "drawn purchases")
+                .needs("wood", TEXT, "what the boards are taken to be like")
+                .in(at + "/estimates/*/parts/*")
+                .needs("part", TEXT, "id of the part")
+                .needs("quantity", INTEGER, "finished pieces")
+                .in(at + "/estimates/*/sure")
+                .needs("chance", DECIMAL, "wanted share of the trials")
+                .needs("boardFeet", DECIMAL, "board feet, rounded up")
+                .needs("boards", INTEGER, "boards")
+                .may("cost", DECIMAL, "its price")
+                .in(at + "/estimates/*/atLeast/*")
+                .needs("boards", INTEGER, "how many boards")
+                .needs("width", LENGTH, "at least so wide, trims included")
+                .needs("length", LENGTH, "at least so long, trims included");
     }
 
     private static FieldTable.Builder piece(FieldTable.Builder t, String part) {

@@ -2,11 +2,13 @@ package org.stockcutting.io;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.jspecify.annotations.Nullable;
 import org.stockcutting.length.LengthWriter;
 import org.stockcutting.material.Grain;
 import org.stockcutting.stock.Condition;
 import org.stockcutting.stock.Form;
 import org.stockcutting.stock.Price;
+import org.stockcutting.stock.RandomBoards;
 import org.stockcutting.stock.StockItem;
 import org.stockcutting.stock.Trim;
 import org.stockcutting.stock.Zone;
@@ -23,28 +25,49 @@ final class StockNodes {
     }
 
     ObjectNode forSale(StockItem.ForSale item) {
-        ObjectNode node = common(item, true);
-        Price price = item.price();
+        ObjectNode node = price(common(item, true), item.price());
+        if (item.available() != null) {
+            node.put("available", item.available());
+        }
+        return withTrim(node, item.ownTrim());
+    }
+
+    /** Boards of random size. */
+    ObjectNode random(RandomBoards boards) {
+        ObjectNode node = JsonOutput.object().put("id", boards.id()).put("form", Fields.RANDOM);
+        if (boards.nominal() != null) {
+            node.put("nominal", boards.nominal().name());
+        }
+        JobWriter.put(node, "leastLength", boards.leastLength(), lengths);
+        JobWriter.put(node, "length", boards.length(), lengths);
+        JobWriter.put(node, "leastWidth", boards.leastWidth(), lengths);
+        JobWriter.put(node, "width", boards.width(), lengths);
+        JobWriter.put(node, "thickness", boards.thickness(), lengths);
+        node.put("material", boards.material());
+        if (boards.grade() != null) {
+            node.put("grade", boards.grade());
+        }
+        return withTrim(price(node, boards.price()), boards.ownTrim());
+    }
+
+    private ObjectNode price(ObjectNode node, @Nullable Price price) {
         if (price != null) {
             node.putObject("price")
                     .put("amount", Amounts.text(price.amount(), decimal))
                     .put("per", price.per().word())
                     .put("currency", price.currency().getCurrencyCode());
         }
-        if (item.available() != null) {
-            node.put("available", item.available());
-        }
-        return withTrim(node, item);
+        return node;
     }
 
     /** An entry with every default filled in. */
     ObjectNode onHand(StockItem.OnHand item) {
-        return zones(withTrim(common(item, true).put("quantity", item.quantity()), item), item);
+        return zones(withTrim(common(item, true).put("quantity", item.quantity()), item.ownTrim()), item);
     }
 
     /** An offcut in a plan: an entry that says only what is not the default. */
     ObjectNode offcut(StockItem.OnHand item) {
-        return zones(withTrim(common(item, false).put("quantity", item.quantity()), item), item);
+        return zones(withTrim(common(item, false).put("quantity", item.quantity()), item.ownTrim()), item);
     }
 
     private ObjectNode common(StockItem item, boolean full) {
@@ -68,8 +91,7 @@ final class StockNodes {
         return node;
     }
 
-    private ObjectNode withTrim(ObjectNode node, StockItem item) {
-        Trim trim = item.ownTrim();
+    private ObjectNode withTrim(ObjectNode node, @Nullable Trim trim) {
         if (trim != null) {
             node.set("trim", trim(trim, lengths));
         }

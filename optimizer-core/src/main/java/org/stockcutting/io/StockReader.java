@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.Currency;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
@@ -16,6 +17,7 @@ import org.stockcutting.stock.Condition;
 import org.stockcutting.stock.Form;
 import org.stockcutting.stock.Price;
 import org.stockcutting.stock.PriceUnit;
+import org.stockcutting.stock.RandomBoards;
 import org.stockcutting.stock.StockItem;
 import org.stockcutting.stock.Trim;
 
@@ -48,8 +50,17 @@ final class StockReader {
             @Nullable Trim trim,
             @Nullable String grade) {}
 
-    /** Reads both lists: ids that are made up must be unique over both, and over the ids that were given. */
-    void read(DocObject doc, List<StockItem.ForSale> forSale, List<StockItem.OnHand> onHand) {
+    /**
+     * Reads both lists: ids that are made up must be unique over both, and over the ids that were given.
+     *
+     * @param random takes the boards of random size, which stand among what is for sale
+     */
+    void read(
+            DocObject doc,
+            List<StockItem.ForSale> forSale,
+            List<StockItem.OnHand> onHand,
+            List<RandomBoards> random,
+            StockPlaces places) {
         if (!doc.has("stock") && !doc.has("onHand")) {
             doc.missing("stock", "a list of stock, or onHand", "what can be bought");
         }
@@ -64,7 +75,13 @@ final class StockReader {
             }
         }
         for (DocObject entry : sold) {
-            forSale.add(forSale(entry, forSale.size()));
+            boolean byVolume = entry != null && entry.isText("form") && Fields.RANDOM.equals(entry.word("form"));
+            places.next(byVolume);
+            if (byVolume) {
+                random.add(random(Objects.requireNonNull(entry)));
+            } else {
+                forSale.add(forSale(entry, forSale.size()));
+            }
         }
         for (DocObject entry : owned) {
             onHand.add(onHand(entry, onHand.size()));
@@ -99,7 +116,46 @@ final class StockReader {
                 entry.bool("straightEdge"));
     }
 
+    private RandomBoards random(DocObject entry) {
+        Common c = common(entry);
+        for (String name : List.of("leastLength", "leastWidth")) {
+            if (!entry.has(name)) {
+                entry.missing(name, "a length", "the least of the boards; length and width are the greatest");
+            }
+        }
+        exclude(entry, List.of("available", "grain"), "Boards of random size", "are bought by volume and lie along");
+        return new RandomBoards(
+                c.id,
+                c.nominal,
+                Or.size(entry.length("leastLength")),
+                c.length,
+                Or.size(entry.length("leastWidth")),
+                c.width,
+                c.thickness,
+                c.material,
+                c.trim,
+                price(entry),
+                c.grade);
+    }
+
+    private void exclude(DocObject entry, List<String> names, String what, String why) {
+        for (String name : names) {
+            if (entry.has(name)) {
+                reading.faults()
+                        .add(
+                                entry.pointer(name),
+                                FaultCode.CONFLICT,
+                                name,
+                                "nothing",
+                                what + " " + why + ", so they have no " + name + "; take the field out.");
+            }
+        }
+    }
+
     private StockItem.ForSale forSale(@Nullable DocObject entry, int index) {
+        if (entry != null) {
+            exclude(entry, List.of("leastLength", "leastWidth"), "Boards of a fixed size", "are all alike");
+        }
         Common c = entry == null ? standIn("stock " + index) : common(entry);
         return new StockItem.ForSale(
                 c.id,
@@ -160,6 +216,9 @@ final class StockReader {
 
     private Grain grain(DocObject entry, Form form) {
         Grain standard = form == Form.SHEET ? Grain.ANY : Grain.LENGTH;
+        if (Fields.RANDOM.equals(entry.isText("form") ? entry.text("form") : null)) {
+            return standard;
+        }
         if (!entry.has("grain")) {
             reading.filledIn(entry.pointer("grain"), standard.word());
             return standard;

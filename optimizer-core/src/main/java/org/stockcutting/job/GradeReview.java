@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.material.GradeTable;
 import org.stockcutting.part.Part;
+import org.stockcutting.stock.RandomBoards;
 import org.stockcutting.stock.StockItem;
 
 /** Reviews names of grades: yards have their own, so a name is good if the table of grades knows it or some stock of the job has it. */
@@ -17,8 +18,10 @@ final class GradeReview {
 
     GradeReview(Job job, Findings findings) {
         this.findings = findings;
-        this.known = Stream.concat(job.forSale().stream(), job.onHand().stream())
-                .map(StockItem::grade)
+        this.known = Stream.concat(
+                        Stream.concat(job.forSale().stream(), job.onHand().stream())
+                                .map(StockItem::grade),
+                        job.random().stream().map(RandomBoards::grade))
                 .filter(grade -> grade != null)
                 .collect(Collectors.toCollection(TreeSet::new));
         known.addAll(GradeTable.standard().names());

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.stockcutting.part.Part;
+import org.stockcutting.stock.RandomBoards;
 import org.stockcutting.stock.StockItem;
 
 /**
@@ -23,6 +24,8 @@ import org.stockcutting.stock.StockItem;
  * @param terms what is reckoned about load and bill beside the plan
  * @param compare subsets of what is for sale, by id, that a comparison looks at besides each entry alone and all together
  * @param wood knots to be expected, and how sure to be; it changes no plan
+ * @param random boards of random size that can be bought by volume, in the order of the request; plans do not cut them, they say how much of
+ *     them to buy for what nothing else serves
  */
 public record Job(
         String name,
@@ -37,7 +40,8 @@ public record Job(
         Effort effort,
         TradeTerms terms,
         List<List<String>> compare,
-        WoodRules wood) {
+        WoodRules wood,
+        List<RandomBoards> random) {
 
     public Job {
         allowances = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(allowances));
@@ -45,9 +49,10 @@ public record Job(
         forSale = List.copyOf(forSale);
         onHand = List.copyOf(onHand);
         compare = compare.stream().map(List::copyOf).toList();
+        random = List.copyOf(random);
     }
 
-    /** A job with nothing said about load, bill, wood and subsets to compare. */
+    /** A job with nothing said about load, bill, wood, subsets to compare and boards of random size. */
     public Job(
             String name,
             Writing writing,
@@ -72,7 +77,8 @@ public record Job(
                 effort,
                 TradeTerms.NONE,
                 List.of(),
-                WoodRules.defaults());
+                WoodRules.defaults(),
+                List.of());
     }
 
     /** How many finished pieces of this line the whole job needs; spares not counted. */
@@ -83,36 +89,134 @@ public record Job(
     /** The same job, to be searched harder or less hard. */
     public Job withEffort(Effort other) {
         return new Job(
-                name, writing, sets, shop, allowances, parts, forSale, onHand, goal, other, terms, compare, wood);
+                name,
+                writing,
+                sets,
+                shop,
+                allowances,
+                parts,
+                forSale,
+                onHand,
+                goal,
+                other,
+                terms,
+                compare,
+                wood,
+                random);
     }
 
-    /** The same job in which only some parts are made, of other stock. Subsets to compare are not carried over. */
+    /** The same job in which only some parts are made, of other stock. Subsets to compare and boards of random size are not carried over. */
     public Job withLists(List<Part> other, List<StockItem.ForSale> toBuy, List<StockItem.OnHand> owned) {
         return new Job(
-                name, writing, sets, shop, allowances, other, toBuy, owned, goal, effort, terms, List.of(), wood);
+                name,
+                writing,
+                sets,
+                shop,
+                allowances,
+                other,
+                toBuy,
+                owned,
+                goal,
+                effort,
+                terms,
+                List.of(),
+                wood,
+                List.of());
     }
 
     /** The same job in another shop. */
     public Job withShop(ShopRules other) {
         return new Job(
-                name, writing, sets, other, allowances, parts, forSale, onHand, goal, effort, terms, compare, wood);
+                name,
+                writing,
+                sets,
+                other,
+                allowances,
+                parts,
+                forSale,
+                onHand,
+                goal,
+                effort,
+                terms,
+                compare,
+                wood,
+                random);
     }
 
     /** The same job with other things said about load and bill. */
     public Job withTerms(TradeTerms other) {
         return new Job(
-                name, writing, sets, shop, allowances, parts, forSale, onHand, goal, effort, other, compare, wood);
+                name,
+                writing,
+                sets,
+                shop,
+                allowances,
+                parts,
+                forSale,
+                onHand,
+                goal,
+                effort,
+                other,
+                compare,
+                wood,
+                random);
     }
 
     /** The same job with other subsets to compare. */
     public Job withCompare(List<List<String>> other) {
-        return new Job(name, writing, sets, shop, allowances, parts, forSale, onHand, goal, effort, terms, other, wood);
+        return new Job(
+                name,
+                writing,
+                sets,
+                shop,
+                allowances,
+                parts,
+                forSale,
+                onHand,
+                goal,
+                effort,
+                terms,
+                other,
+                wood,
+                random);
     }
 
     /** The same job with other knowledge of its wood. */
     public Job withWood(WoodRules other) {
         return new Job(
-                name, writing, sets, shop, allowances, parts, forSale, onHand, goal, effort, terms, compare, other);
+                name,
+                writing,
+                sets,
+                shop,
+                allowances,
+                parts,
+                forSale,
+                onHand,
+                goal,
+                effort,
+                terms,
+                compare,
+                other,
+                random);
+    }
+
+    /** The same job with other boards of random size. */
+    public Job withRandom(List<RandomBoards> other) {
+        return new Job(
+                name,
+                writing,
+                sets,
+                shop,
+                allowances,
+                parts,
+                forSale,
+                onHand,
+                goal,
+                effort,
+                terms,
+                compare,
+                wood,
+                other);
     }
 
     /** The profiles that a job has without defining them, in exact inches. */

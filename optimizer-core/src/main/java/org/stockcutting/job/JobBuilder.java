@@ -226,7 +226,8 @@ public final class JobBuilder {
                 effort,
                 TradeTerms.NONE,
                 List.of(),
-                wood);
+                wood,
+                List.of());
     }
 
     private Goal usualGoal() {

@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.length.Length;
 import org.stockcutting.part.Part;
+import org.stockcutting.stock.RandomBoards;
 import org.stockcutting.stock.StockItem;
 import org.stockcutting.stock.Zone;
 
@@ -54,7 +55,10 @@ public final class JobOrder {
                 original.effort(),
                 original.terms(),
                 sortedSubsets(original.compare()),
-                withSortedModels(original.wood()));
+                withSortedModels(original.wood()),
+                original.random().stream()
+                        .sorted(Comparator.comparing(RandomBoards::id))
+                        .toList());
     }
 
     private static List<List<String>> sortedSubsets(List<List<String>> subsets) {
@@ -113,9 +117,17 @@ public final class JobOrder {
     private String idOf(String list, int index) {
         return switch (list) {
             case "parts" -> original.parts().get(index).id();
-            case "stock" -> original.forSale().get(index).id();
+            case "stock" -> soldId(index);
             default -> original.onHand().get(index).id();
         };
+    }
+
+    /** Boards of random size stand behind everything else for sale. */
+    private String soldId(int index) {
+        int fixed = original.forSale().size();
+        return index < fixed
+                ? original.forSale().get(index).id()
+                : original.random().get(index - fixed).id();
     }
 
     private static List<Zone> sortedZones(List<Zone> zones) {

@@ -65,6 +65,7 @@ public final class JobReview {
         new ShopReview(job, findings).review();
         new PartReview(job, findings).review();
         new StockReview(job, findings).review();
+        new RandomReview(job, findings).review();
         new TermsReview(job, findings).review();
         reviewEffort(job.effort(), findings);
         new WoodReview(job, findings).review();
@@ -100,6 +101,9 @@ public final class JobReview {
         List<StockItem.ForSale> forSale = job.forSale();
         for (int i = 0; i < forSale.size(); i++) {
             reviewId("/stock/" + i, forSale.get(i).id(), first, findings);
+        }
+        for (int i = 0; i < job.random().size(); i++) {
+            reviewId("/stock/" + (forSale.size() + i), job.random().get(i).id(), first, findings);
         }
         List<StockItem.OnHand> onHand = job.onHand();
         for (int i = 0; i < onHand.size(); i++) {

@@ -27,7 +27,7 @@ final class StockReview {
     void review() {
         List<StockItem.ForSale> forSale = job.forSale();
         List<StockItem.OnHand> onHand = job.onHand();
-        if (forSale.isEmpty() && onHand.isEmpty()) {
+        if (forSale.isEmpty() && onHand.isEmpty() && job.random().isEmpty()) {
             findings.add(
                     "/stock",
                     FaultCode.NO_STOCK,
@@ -36,7 +36,7 @@ final class StockReview {
                     "There is nothing to cut from; list what can be bought under stock, or what is owned under onHand.",
                     "/onHand");
         }
-        count("/stock", forSale.size(), JobReview.MOST_FOR_SALE);
+        count("/stock", forSale.size() + job.random().size(), JobReview.MOST_FOR_SALE);
         count("/onHand", onHand.size(), JobReview.MOST_ON_HAND);
         for (int i = 0; i < forSale.size(); i++) {
             forSale("/stock/" + i, forSale.get(i));
@@ -62,7 +62,9 @@ final class StockReview {
     /** Where the car takes none of what is for sale and nothing is owned, nothing is left to plan with. */
     private void carLength() {
         Length car = job.shop().carLength();
-        boolean nothing = job.onHand().isEmpty() && !job.forSale().isEmpty();
+        boolean nothing = job.onHand().isEmpty()
+                && job.random().isEmpty()
+                && !job.forSale().isEmpty();
         if (car == null
                 || !nothing
                 || !job.forSale().stream().allMatch(s -> s.length().isMoreThan(car))) {
@@ -102,7 +104,8 @@ final class StockReview {
         }
     }
 
-    private void price(String at, String id, Price price) {
+    /** Amount and currency of a price. */
+    void price(String at, String id, Price price) {
         BigDecimal amount = price.amount();
         if (amount.signum() < 0) {
             findings.add(
@@ -147,7 +150,8 @@ final class StockReview {
         }
     }
 
-    private void common(String at, StockItem item) {
+    /** What every board or sheet must have: sizes, a name for its wood, something left between the trims. */
+    void common(String at, StockItem item) {
         findings.positive(at + "/length", item.length());
         findings.positive(at + "/width", item.width());
         findings.positive(at + "/thickness", item.thickness());

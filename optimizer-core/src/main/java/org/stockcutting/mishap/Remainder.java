@@ -65,16 +65,17 @@ final class Remainder {
 
     private Job job() {
         return new Job(
-                job.name(),
-                job.writing(),
-                1,
-                job.shop(),
-                lines.allowances(),
-                lines.parts(),
-                forSale(),
-                onHand,
-                job.goal(),
-                job.effort());
+                        job.name(),
+                        job.writing(),
+                        1,
+                        job.shop(),
+                        lines.allowances(),
+                        lines.parts(),
+                        forSale(),
+                        onHand,
+                        job.goal(),
+                        job.effort())
+                .withRandom(job.random());
     }
 
     /** Pieces that boards which are there are still going to give. */

@@ -1,5 +1,6 @@
 package org.stockcutting.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.stock.StockItem;
@@ -16,6 +17,7 @@ import org.stockcutting.stock.StockItem;
  * @param longestOffcut the longest leftover and how long it could be; null where no bought board is only crosscut
  * @param nearMisses what a slightly smaller part would save, by part id; empty where no part may be smaller
  * @param tradeOff what fewer set-ups cost; without rows where the job does not say what a set-up is worth
+ * @param estimates what to buy of boards of random size, by stock id; empty where nothing is served by them
  */
 public record Derived(
         List<BuyingLine> buyingList,
@@ -26,7 +28,8 @@ public record Derived(
         List<Warning> warnings,
         @Nullable LongestOffcut longestOffcut,
         List<NearMiss> nearMisses,
-        TradeOff tradeOff) {
+        TradeOff tradeOff,
+        List<Estimate> estimates) {
 
     public Derived {
         buyingList = List.copyOf(buyingList);
@@ -34,9 +37,10 @@ public record Derived(
         cutSequence = List.copyOf(cutSequence);
         warnings = List.copyOf(warnings);
         nearMisses = List.copyOf(nearMisses);
+        estimates = List.copyOf(estimates);
     }
 
-    /** Nothing is known of the longest leftover, of near misses and of what fewer set-ups cost. */
+    /** Nothing is known of the longest leftover, of near misses and of what fewer set-ups cost, and nothing is estimated. */
     public Derived(
             List<BuyingLine> buyingList,
             List<StockItem.OnHand> offcuts,
@@ -44,21 +48,37 @@ public record Derived(
             int setUps,
             YieldFigures yield,
             List<Warning> warnings) {
-        this(buyingList, offcuts, cutSequence, setUps, yield, warnings, null, List.of(), TradeOff.NONE);
+        this(buyingList, offcuts, cutSequence, setUps, yield, warnings, null, List.of(), TradeOff.NONE, List.of());
     }
 
     /** The same with what is known of the longest leftover. */
     public Derived withLongestOffcut(@Nullable LongestOffcut longest) {
-        return new Derived(buyingList, offcuts, cutSequence, setUps, yield, warnings, longest, nearMisses, tradeOff);
+        return with(warnings, longest, nearMisses, tradeOff, estimates);
     }
 
     /** The same with these near misses. */
     public Derived withNearMisses(List<NearMiss> misses) {
-        return new Derived(buyingList, offcuts, cutSequence, setUps, yield, warnings, longestOffcut, misses, tradeOff);
+        return with(warnings, longestOffcut, misses, tradeOff, estimates);
     }
 
     /** The same with what fewer set-ups cost. */
     public Derived withTradeOff(TradeOff other) {
-        return new Derived(buyingList, offcuts, cutSequence, setUps, yield, warnings, longestOffcut, nearMisses, other);
+        return with(warnings, longestOffcut, nearMisses, other, estimates);
+    }
+
+    /** The same with these estimates, and what has to be said about them behind the other warnings. */
+    public Derived withEstimates(List<Estimate> others, List<Warning> said) {
+        List<Warning> all = new ArrayList<>(warnings);
+        all.addAll(said);
+        return with(all, longestOffcut, nearMisses, tradeOff, others);
+    }
+
+    private Derived with(
+            List<Warning> said,
+            @Nullable LongestOffcut longest,
+            List<NearMiss> misses,
+            TradeOff traded,
+            List<Estimate> estimated) {
+        return new Derived(buyingList, offcuts, cutSequence, setUps, yield, said, longest, misses, traded, estimated);
     }
 }

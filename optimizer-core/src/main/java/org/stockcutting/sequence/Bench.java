@@ -48,7 +48,7 @@ final class Bench {
     private final Preference preference;
     private final TreeMap<SetUp, Pile> piles = new TreeMap<>(LONGEST_FIRST);
     private final PriorityQueue<Task> toDrawnLine =
-            new PriorityQueue<>(Comparator.comparing(Task::kind).thenComparing(Task.MATES_TOGETHER));
+            new PriorityQueue<>(Comparator.comparingInt(Bench::lineRank).thenComparing(Task.MATES_TOGETHER));
     private final Map<String, SetUp> standing = new HashMap<>();
     private final List<Task> tasks;
     private final int[] waitsFor;
@@ -143,6 +143,20 @@ final class Bench {
             pile.ready.add(task);
             pile.doable += task.run();
         }
+    }
+
+    /**
+     * What is cut along a line first: raw ends of all boards, then boards to sections, then the edges of what is left; so one tool goes over all
+     * boards before the next is taken up. Sheets are squared before they are cut.
+     */
+    private static int lineRank(Task task) {
+        boolean board = task.phase() == Task.Phase.SIZES;
+        return switch (task.kind()) {
+            case TRIM -> board && task.isRip() ? 2 : 0;
+            case ROUGH_CROSSCUT -> 1;
+            case CROSSCUT -> board ? 1 : 3;
+            default -> 3 + task.kind().ordinal();
+        };
     }
 
     private static @Nullable SetUp position(Task task) {

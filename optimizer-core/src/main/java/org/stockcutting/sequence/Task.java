@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.stockcutting.pattern.Direction;
 import org.stockcutting.plan.SequenceStep;
 import org.stockcutting.plan.SequenceStep.SetUp;
 import org.stockcutting.plan.StepKind;
@@ -94,6 +95,11 @@ final class Task {
     /** What is marked, bored or tapered, or null. */
     SequenceStep.@Nullable Shape shape() {
         return step.shape();
+    }
+
+    boolean isRip() {
+        SequenceStep.SawCut cut = step.cut();
+        return cut != null && cut.direction() == Direction.RIP;
     }
 
     StepKind kind() {

@@ -52,6 +52,45 @@ public final class Bill {
         return new BigDecimal(all).divide(new BigDecimal(BOARD_FOOT), BOARD_FEET_DECIMALS, RoundingMode.HALF_UP);
     }
 
+    /** Board feet of a volume of random boards at their billed thickness, two decimals, rounded up: so much has to be bought. */
+    public static BigDecimal boardFeet(RandomBoards boards, BigInteger volume) {
+        Length thickness = boards.billedThickness();
+        return new BigDecimal(volume.multiply(nanometres(thickness.max(INCH))))
+                .divide(
+                        new BigDecimal(BOARD_FOOT.multiply(nanometres(thickness))),
+                        BOARD_FEET_DECIMALS,
+                        RoundingMode.CEILING);
+    }
+
+    /**
+     * Price of so much of random boards, rounded half up once.
+     *
+     * @throws IllegalArgumentException if the boards have no price, or none by volume
+     */
+    public static Money price(RandomBoards boards, BigInteger volume, BigDecimal boardFeet) {
+        Price price = boards.price();
+        if (price == null) {
+            throw new IllegalArgumentException("boards " + boards.id() + " have no price");
+        }
+        return switch (price.per()) {
+            case BOARD_FOOT -> Money.rounded(price.amount().multiply(boardFeet), price.currency());
+            case THOUSAND_BOARD_FEET ->
+                Money.rounded(price.amount().multiply(boardFeet).movePointLeft(3), price.currency());
+            case CUBIC_METRE ->
+                new Money(
+                        price.amount()
+                                .multiply(new BigDecimal(volume))
+                                .divide(
+                                        new BigDecimal(cube(LengthUnit.METRE)),
+                                        price.currency().getDefaultFractionDigits(),
+                                        RoundingMode.HALF_UP),
+                        price.currency());
+            default ->
+                throw new IllegalArgumentException("boards " + boards.id() + " are not priced by volume but by "
+                        + price.per().word());
+        };
+    }
+
     private static Quantity quantity(StockItem item, PriceUnit per) {
         BigInteger length = nanometres(item.length());
         BigInteger width = nanometres(billedWidth(item));

@@ -81,6 +81,7 @@ class PlanCheckerTest {
                         Cause.CUT_FROM,
                         Cause.NEAR_MISS,
                         Cause.TRADE_OFF,
+                        Cause.ESTIMATE,
                         Cause.CERTIFICATE);
     }
 

@@ -28,6 +28,7 @@ import org.stockcutting.plan.BuyingLine;
 import org.stockcutting.plan.Certificate;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.Derived;
+import org.stockcutting.plan.Estimate;
 import org.stockcutting.plan.Layout;
 import org.stockcutting.plan.LongestOffcut;
 import org.stockcutting.plan.NearMiss;
@@ -165,7 +166,24 @@ class PlanTextTest {
                         "post", Side.WIDTH, in("0.015625"), 1, -1, 2, new Money(new BigDecimal("-3.98"), USD), true)),
                 new TradeOff(List.of(
                         new TradeOff.Row(new Money(new BigDecimal("7.96"), USD), 1, true),
-                        new TradeOff.Row(new Money(new BigDecimal("9.00"), USD), 0, false))));
+                        new TradeOff.Row(new Money(new BigDecimal("9.00"), USD), 0, false))),
+                List.of(new Estimate(
+                        "rough",
+                        List.of(new Estimate.Served("post", 2)),
+                        Volume.of(in("10"), in("5"), in("2")),
+                        new BigDecimal("0.5"),
+                        Volume.of(in("20"), in("5"), in("2")),
+                        new BigDecimal("1.39"),
+                        1,
+                        new Money(new BigDecimal("7.00"), USD),
+                        new Estimate.Sure(
+                                new BigDecimal("0.9"),
+                                new BigDecimal("1.50"),
+                                2,
+                                new Money(new BigDecimal("8.00"), USD)),
+                        List.of(new Estimate.AtLeast(1, in("4"), in("60.25"))),
+                        200,
+                        "grade fas")));
         return new CuttingPlan(
                 new PlanHeader("job", JobHash.of(job), Status.PARTIAL, StopReason.PROVED, true, 7, 18_211, 1, "1.0.0"),
                 new Money(new BigDecimal("7.96"), USD),

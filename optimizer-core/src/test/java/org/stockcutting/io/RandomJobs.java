@@ -43,6 +43,7 @@ import org.stockcutting.stock.Form;
 import org.stockcutting.stock.Money;
 import org.stockcutting.stock.Price;
 import org.stockcutting.stock.PriceUnit;
+import org.stockcutting.stock.RandomBoards;
 import org.stockcutting.stock.StockItem;
 import org.stockcutting.stock.Trim;
 import org.stockcutting.stock.Zone;
@@ -94,7 +95,8 @@ final class RandomJobs {
                         1 + random.nextInt(4)),
                 terms(currency),
                 List.of(),
-                WoodRules.defaults());
+                WoodRules.defaults(),
+                random.nextInt(3) > 0 ? List.of() : List.of(rough(0, currency), rough(1, currency)));
         Length least = job.shop().kerf().crosscut().min(job.shop().kerf().rip());
         boolean apart = least.isPositive() && random.nextBoolean();
         Machines machines = new Machines(
@@ -245,6 +247,24 @@ final class RandomJobs {
                 random.nextBoolean() ? null : random.nextInt(40),
                 new Price(amount(), currency, PriceUnit.values()[random.nextInt(8)]),
                 random.nextBoolean() ? null : name(0));
+    }
+
+    private RandomBoards rough(int i, Currency currency) {
+        StockItem.ForSale like = forSale(i, currency);
+        return new RandomBoards(
+                name(0) + " rough" + i,
+                random.nextBoolean()
+                        ? null
+                        : NominalCatalog.standard().find("8/4").orElseThrow(),
+                Length.inches("3"),
+                like.length(),
+                Length.inches("2"),
+                like.width(),
+                like.thickness(),
+                like.material(),
+                like.ownTrim(),
+                random.nextBoolean() ? null : new Price(amount(), currency, PriceUnit.BOARD_FOOT),
+                like.grade());
     }
 
     private BigDecimal amount() {

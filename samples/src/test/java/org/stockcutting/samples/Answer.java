@@ -5,6 +5,7 @@ import java.math.BigInteger;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.stockcutting.Optimizer;
 import org.stockcutting.io.CsvJobReader;
@@ -81,7 +82,17 @@ record Answer(String name, Job job, CuttingPlan plan, String document) {
         } else {
             proof = "not under " + bound + ", the gap is open";
         }
+        if (!plan.derived().estimates().isEmpty()) {
+            return estimated() + (plan.layouts().isEmpty() ? "" : "; for the rest " + value + ", " + proof);
+        }
         return missing + value + ", " + bought() + " to buy; " + proof;
+    }
+
+    private String estimated() {
+        return plan.derived().estimates().stream()
+                .map(estimate -> estimate.boardFeet() + " board feet of " + estimate.stock() + " on average, "
+                        + estimate.sure().boardFeet() + " to be sure")
+                .collect(Collectors.joining("; ", "estimated: ", ""));
     }
 
     private BigInteger searched() {

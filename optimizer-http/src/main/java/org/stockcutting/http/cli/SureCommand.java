@@ -58,6 +58,13 @@ final class SureCommand implements Callable<Integer> {
         Job job = read.withEffort(effort.over(read.effort()));
         CuttingPlan plan = planner.plan(job, job.effort(), ProgressListener.NONE, new CancelToken());
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
+        if (!plan.derived().estimates().isEmpty()) {
+            PrintWriter errors = spec.commandLine().getErr();
+            errors.println(
+                    "Some parts come from boards of random size: 'plan' says how much of them to buy to be sure.");
+            errors.flush();
+            return ExitStatus.INCOMPLETE;
+        }
         if (!PlanText.isComplete(plan)) {
             PrintWriter errors = spec.commandLine().getErr();
             errors.println("The plan leaves parts out, so no number of boards is sure: see what 'plan' says of them.");

@@ -32,7 +32,7 @@ public final class BuyingText {
 
     void print(CuttingPlan plan, TextPage page) {
         if (plan.derived().buyingList().isEmpty()) {
-            page.line("Nothing to buy.");
+            page.line(plan.derived().estimates().isEmpty() ? "Nothing to buy." : "Nothing to buy of fixed sizes.");
         } else {
             List<List<String>> clipped = new ArrayList<>();
             for (List<String> row : rows(plan)) {
@@ -48,6 +48,7 @@ public final class BuyingText {
         trade.edging(plan, page);
         trade.load(plan, page);
         rack(plan, page);
+        new EstimateText(job, amounts, lengths).print(plan.derived().estimates(), page);
     }
 
     /** Head, one row a line of the list, and the sums; six columns, the second and third to be read as text. */

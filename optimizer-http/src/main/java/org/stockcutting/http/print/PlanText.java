@@ -3,9 +3,7 @@ package org.stockcutting.http.print;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.stockcutting.draw.PieceNames;
@@ -17,7 +15,6 @@ import org.stockcutting.plan.Layout;
 import org.stockcutting.plan.LongestOffcut;
 import org.stockcutting.plan.TradeOff;
 import org.stockcutting.plan.Unplaced;
-import org.stockcutting.plan.Warning;
 import org.stockcutting.stock.Money;
 import org.stockcutting.stock.StockItem;
 
@@ -153,20 +150,14 @@ public final class PlanText {
                         "");
     }
 
-    /** Equal sentences are said once, with how often they hold; what is due at one cut stands in the cut sequence. */
+    /** What is due at one cut stands in the cut sequence. */
     private static void cautions(CuttingPlan plan, TextPage page) {
-        Map<String, Integer> said = new LinkedHashMap<>();
-        for (Warning warning : plan.derived().warnings()) {
-            said.merge(warning.text(), 1, Integer::sum);
-        }
+        List<String> said = CautionText.warnings(plan);
         if (said.isEmpty()) {
             return;
         }
         page.gap().line("Take care");
-        for (Map.Entry<String, Integer> entry : said.entrySet()) {
-            page.wrapped(
-                    "  " + entry.getKey() + (entry.getValue() == 1 ? "" : " (" + entry.getValue() + " times)"), "    ");
-        }
+        said.forEach(sentence -> page.wrapped("  " + sentence, "    "));
     }
 
     private void wood(CuttingPlan plan, TextPage page) {

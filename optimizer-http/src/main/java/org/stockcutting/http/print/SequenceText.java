@@ -3,13 +3,17 @@ package org.stockcutting.http.print;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.draw.PieceNames;
 import org.stockcutting.draw.PrintedLengths;
+import org.stockcutting.job.AllowanceProfile;
 import org.stockcutting.job.Job;
 import org.stockcutting.length.Length;
 import org.stockcutting.part.Making;
@@ -29,6 +33,7 @@ final class SequenceText {
     private final PieceNames names;
     private final ShapeText shapes;
     private final Map<String, String> memberWords = new HashMap<>();
+    private final Set<String> trimmedLater = new HashSet<>();
     private final Map<String, SetUp> standing = new HashMap<>();
     private final Map<String, String> notes = new LinkedHashMap<>();
 
@@ -37,6 +42,9 @@ final class SequenceText {
         this.names = new PieceNames(job);
         this.shapes = new ShapeText(lengths);
         for (Part part : job.parts()) {
+            if (isTrimmedLater(job, part)) {
+                trimmedLater.add(part.id());
+            }
             memberWords.put(part.id(), part.making() instanceof Making.Lamination ? "ply" : "stave");
         }
     }
@@ -67,11 +75,31 @@ final class SequenceText {
         }
     }
 
-    private static boolean isSameGroup(SequenceStep a, SequenceStep b) {
+    private boolean isSameGroup(SequenceStep a, SequenceStep b) {
         return Objects.equals(a.setUp(), b.setUp())
-                && (a.setUp() != null || a.kind() == b.kind())
+                && (a.setUp() != null || a.kind() == b.kind() || (isToSections(a) && isToSections(b)))
                 && (a.cut() == null) == (b.cut() == null)
                 && ShapeText.isFromTheWork(a) == ShapeText.isFromTheWork(b);
+    }
+
+    /** Boards cut to sections along lines: sections with parts that are trimmed later, and bad wood between. */
+    private boolean isToSections(SequenceStep step) {
+        return step.kind() == StepKind.ROUGH_CROSSCUT
+                || (step.kind() == StepKind.CROSSCUT && isTrimmedLater(step.piece()) && isTrimmedLater(step.behind()));
+    }
+
+    private boolean isTrimmedLater(@Nullable Piece piece) {
+        return piece == null || trimmedLater.contains(piece.part());
+    }
+
+    private static boolean isTrimmedLater(Job job, Part part) {
+        String profile = part.making() instanceof Making.Milled milled
+                ? milled.profile()
+                : part.making() instanceof Making.GlueUp
+                        ? AllowanceProfile.GLUE_UP
+                        : part.making() instanceof Making.Lamination ? AllowanceProfile.LAMINATION : "";
+        AllowanceProfile own = job.allowances().get(profile);
+        return own != null && own.length().isPositive();
     }
 
     private void group(List<SequenceStep> steps, TextPage page) {
@@ -89,9 +117,11 @@ final class SequenceText {
             return shapes.heading(step) + ":";
         }
         if (setUp == null) {
+            if (isToSections(step)) {
+                return "Cut roughly to length, along a drawn line:";
+            }
             return switch (step.kind()) {
                 case TRIM -> "Square the ends and edges, along a drawn line:";
-                case ROUGH_CROSSCUT -> "Cut roughly to length, along a drawn line:";
                 case JOINT -> "Joint one face and one edge:";
                 case REST -> "Let the wood rest, a day at least, until it moves no more.";
                 case GLUE -> "Glue up:";
@@ -112,22 +142,82 @@ final class SequenceText {
     private List<List<String>> sawn(List<SequenceStep> steps) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("step", "board", "cut at", "makes", "in hand", "spare", "note"));
-        for (SequenceStep step : steps) {
+        int from = 0;
+        while (from < steps.size()) {
+            int to = from + 1;
+            while (to < steps.size() && isSameSizing(steps.get(from), steps.get(to))) {
+                to++;
+            }
+            List<SequenceStep> same = steps.subList(from, to);
+            SequenceStep step = same.get(0);
+            from = to;
             SawCut cut = Objects.requireNonNull(step.cut());
             SequenceStep.Wood left = cut.left();
             // A trim is read where the good wood begins, every other cut where the piece ends.
             boolean trimsStart = step.kind() == StepKind.TRIM && left != null && startsBehind(left, cut);
             Length reading = trimsStart && cut.to() != null ? cut.to() : cut.reading();
             rows.add(List.of(
-                    Integer.toString(step.step()),
-                    board(step.board()),
+                    span(same),
+                    same.size() == 1 ? board(step.board()) : "",
                     lengths.position(reading),
-                    makes(step),
+                    same.size() == 1 ? makes(step) : pieces(same),
                     left == null ? "-" : lengths.gap(left.length()) + " x " + lengths.gap(left.width()),
                     lengths.gap(cut.slack()),
                     marks(step)));
         }
         return rows;
+    }
+
+    /** Pieces in hand that are brought to one size at one setting: which board they once were of does not matter any more. */
+    private static boolean isSameSizing(SequenceStep a, SequenceStep b) {
+        SawCut one = Objects.requireNonNull(a.cut());
+        SawCut other = Objects.requireNonNull(b.cut());
+        return one.to() == null
+                && other.to() == null
+                && a.behind() == null
+                && b.behind() == null
+                && a.piece() != null
+                && b.piece() != null
+                && a.piece().part().equals(b.piece().part())
+                && one.reading().equals(other.reading())
+                && sameSize(one.left(), other.left())
+                && one.slack().equals(other.slack())
+                && Objects.equals(a.caution(), b.caution())
+                && Objects.equals(a.reason(), b.reason());
+    }
+
+    private static boolean sameSize(SequenceStep.@Nullable Wood one, SequenceStep.@Nullable Wood other) {
+        return one == null || other == null
+                ? one == other
+                : one.length().equals(other.length()) && one.width().equals(other.width());
+    }
+
+    private static String span(List<SequenceStep> steps) {
+        int first = steps.get(0).step();
+        int last = steps.get(steps.size() - 1).step();
+        return first == last ? "" + first : first + "-" + last;
+    }
+
+    /** Pieces of one part: their numbers, and which of each number where it has several; how many where those differ. */
+    private String pieces(List<SequenceStep> steps) {
+        Map<Integer, List<Integer>> members = new TreeMap<>();
+        for (SequenceStep step : steps) {
+            Piece piece = Objects.requireNonNull(step.piece());
+            if (piece.member() == null) {
+                names.numbers(step, piece).forEach(number -> members.put(number, List.of()));
+            } else {
+                members.computeIfAbsent(piece.number(), number -> new ArrayList<>())
+                        .add(piece.member());
+            }
+        }
+        String part = Objects.requireNonNull(steps.get(0).piece()).part();
+        String what = Clip.to(part, NAME) + " #" + PieceNames.joined(List.copyOf(members.keySet()));
+        List<List<Integer>> different = members.values().stream().distinct().toList();
+        if (different.size() == 1) {
+            List<Integer> all = different.get(0);
+            return all.isEmpty() ? what : what + " " + memberWord(part) + " " + PieceNames.joined(all);
+        }
+        return what + ", " + steps.size() + " pieces";
     }
 
     private static boolean startsBehind(SequenceStep.Wood left, SawCut cut) {
@@ -177,46 +267,22 @@ final class SequenceText {
         return one != null
                 && other != null
                 && one.part().equals(other.part())
-                && (one.member() == null ? other.member() == null : one.number() == other.number())
                 && Objects.equals(a.shape(), b.shape())
                 && Objects.equals(a.caution(), b.caution())
                 && Objects.equals(a.reason(), b.reason());
     }
 
     private List<String> worked(List<SequenceStep> steps, String marks) {
-        int first = steps.get(0).step();
-        int last = steps.get(steps.size() - 1).step();
-        Piece piece = steps.get(0).piece();
-        String what = "";
-        if (piece != null && piece.member() == null) {
-            what = Clip.to(piece.part(), NAME) + " #" + PieceNames.joined(numbers(steps, false));
-        } else if (piece != null) {
-            what = Clip.to(piece.part(), NAME) + " #" + piece.number() + " " + memberWord(piece.part()) + " "
-                    + PieceNames.joined(numbers(steps, true));
-        }
+        String what = steps.get(0).piece() == null ? "" : pieces(steps);
         SequenceStep.Shape shape = steps.get(0).shape();
         return List.of(
-                first == last ? "" + first : first + "-" + last,
+                span(steps),
                 what,
                 shapes.reading(steps.get(0)),
                 shape == null ? "" : shapes.what(shape),
                 "",
                 "",
                 marks);
-    }
-
-    private List<Integer> numbers(List<SequenceStep> steps, boolean members) {
-        List<Integer> numbers = new ArrayList<>();
-        for (SequenceStep step : steps) {
-            Piece piece = step.piece();
-            Integer member = piece == null ? null : piece.member();
-            if (piece != null && members && member != null) {
-                numbers.add(member);
-            } else if (piece != null) {
-                numbers.addAll(names.numbers(step, piece));
-            }
-        }
-        return numbers;
     }
 
     /** One letter for each different caution or reason; they are written out once, at the end. */

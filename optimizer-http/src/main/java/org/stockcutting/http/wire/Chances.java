@@ -30,6 +30,9 @@ final class Chances {
      * @throws ProblemException 422 if the plan leaves parts out, or if so many purchases are not simulated in time
      */
     String document(Job job, CuttingPlan plan) {
+        if (!plan.derived().estimates().isEmpty()) {
+            throw new ProblemException(Refusals.faulty(List.of(estimated(plan))));
+        }
         if (!PlanText.isComplete(plan)) {
             throw new ProblemException(Refusals.faulty(plan.unplaced().stream()
                     .map(unplaced -> leftOut(job, unplaced))
@@ -63,6 +66,16 @@ final class Chances {
                 "stock that every part can come from",
                 "The plan leaves out " + unplaced.quantity() + " of \"" + unplaced.part()
                         + "\", so no number of boards is sure: " + unplaced.remedy() + ".");
+    }
+
+    private static Fault estimated(CuttingPlan plan) {
+        return new Fault(
+                "/stock",
+                FaultCode.PARTS_LEFT_OUT.word(),
+                plan.derived().estimates().get(0).stock(),
+                "stock of fixed sizes, or measured boards",
+                "Some parts come from boards of random size; how much of them to buy to be sure stands in the plan, under"
+                        + " estimates.");
     }
 
     private static Fault tooMany(int trials) {

@@ -9,6 +9,7 @@ import org.stockcutting.http.print.Amounts;
 import org.stockcutting.http.print.BoundText;
 import org.stockcutting.http.print.BuyingText;
 import org.stockcutting.http.print.CautionText;
+import org.stockcutting.http.print.EstimateText;
 import org.stockcutting.http.print.UnplacedText;
 import org.stockcutting.job.Job;
 import org.stockcutting.part.Part;
@@ -67,7 +68,7 @@ final class BuyingPages {
     private void buying(CuttingPlan plan, Flow flow) {
         flow.heading("To buy");
         if (plan.derived().buyingList().isEmpty()) {
-            flow.paragraph("Nothing to buy.");
+            flow.paragraph(plan.derived().estimates().isEmpty() ? "Nothing to buy." : "Nothing to buy of fixed sizes.");
         } else {
             List<List<String>> rows = new BuyingText(job, amounts, lengths).rows(plan);
             List<String> head = rows.get(0);
@@ -91,6 +92,18 @@ final class BuyingPages {
         if (!plan.layouts().isEmpty()) {
             flow.paragraph(BoundText.sentence(plan, amounts));
         }
+        estimates(plan, flow);
+    }
+
+    private void estimates(CuttingPlan plan, Flow flow) {
+        if (plan.derived().estimates().isEmpty()) {
+            return;
+        }
+        flow.heading("Rough boards to buy: an estimate, not a plan");
+        EstimateText text = new EstimateText(job, amounts, lengths);
+        plan.derived()
+                .estimates()
+                .forEach(estimate -> text.sentences(estimate).forEach(said -> flow.paragraph(said, Flow.BODY, 14)));
     }
 
     private void rack(CuttingPlan plan, Flow flow) {
