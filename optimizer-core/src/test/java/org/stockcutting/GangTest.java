@@ -22,10 +22,12 @@ import org.stockcutting.length.Length;
 import org.stockcutting.pattern.PlacedPiece;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.Layout;
+import org.stockcutting.plan.Replan;
 import org.stockcutting.plan.SequenceStep;
 import org.stockcutting.plan.Status;
 import org.stockcutting.plan.StepKind;
 import org.stockcutting.plan.Violation;
+import org.stockcutting.plan.Worklog;
 
 /**
  * Short milled parts that stay together in one blank. Worked by hand: three pegs of 6 in with two cuts of 1/8 in between and 1 in of
@@ -234,6 +236,41 @@ class GangTest {
         var d = plan.derived();
         return plan.withDerived(new org.stockcutting.plan.Derived(
                 d.buyingList(), d.offcuts(), steps, d.setUps(), d.yield(), d.warnings()));
+    }
+
+    /** One of a gang is spoiled: the gang is made again, its fellows are to spare; what is not cut yet stays as it is. */
+    @Test
+    void aSpoiledPartBringsItsGangAgain() {
+        Job job = job("77-3/8");
+        CuttingPlan plan = new Optimizer().plan(job);
+        int first = plan.derived().cutSequence().stream()
+                .filter(step -> step.kind() == StepKind.ROUGH_CROSSCUT)
+                .findFirst()
+                .orElseThrow()
+                .step();
+        int number = plan.derived().cutSequence().get(first - 1).piece().number();
+        Worklog log = new Worklog(
+                plan.header().jobHash(),
+                List.of(first),
+                List.of(new Worklog.Spoiled("peg", number + 1, null)),
+                List.of(),
+                List.of());
+        Replan replan = new Optimizer().replan(job, plan, log);
+        assertThat(replan.lines()).singleElement().satisfies(line -> assertThat(line.numbers())
+                .containsExactly(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12));
+        assertThat(replan.notes()).anyMatch(note -> note.contains("all of them are made again"));
+        assertThat(replan.job().parts().get(0).quantity()).isEqualTo(12);
+        assertThat(PlanChecker.check(replan.job(), replan.plan())).isEmpty();
+        // The board of 77-3/8 in has given one of its four gangs; the next is bought, and three are left on the first.
+        assertThat(replan.plan().cost()).hasToString("5.00 USD");
+        Replan good = new Optimizer()
+                .replan(
+                        job,
+                        plan,
+                        new Worklog(plan.header().jobHash(), List.of(first), List.of(), List.of(), List.of()));
+        assertThat(good.finished()).singleElement().satisfies(line -> assertThat(line.numbers())
+                .containsExactly(number, number + 1, number + 2));
+        assertThat(good.plan().cost()).hasToString("0.00 USD");
     }
 
     /** Plans of random jobs with gangs pass the checker, which saws every sequence. */

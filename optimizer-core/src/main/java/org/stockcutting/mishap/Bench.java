@@ -48,6 +48,13 @@ final class Bench {
                         && isIn(want, spoiled.number())
                         && (spoiled.member() == null || want.member() == spoiled.member())));
         for (Part part : job.parts()) {
+            if (part.gang() > 1
+                    && worklog.spoiled().stream()
+                            .anyMatch(spoiled -> spoiled.part().equals(part.id()))) {
+                notes.add("Of " + part.id() + " " + part.gang()
+                        + " come from one blank: where one is spoiled all of them are made again, and the good ones are to"
+                        + " spare.");
+            }
             count(part);
             useSpares(part, planned);
         }

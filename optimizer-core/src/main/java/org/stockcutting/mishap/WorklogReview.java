@@ -125,7 +125,7 @@ final class WorklogReview {
             }
             boolean isCut = cut.stream()
                     .anyMatch(want -> want.part().equals(spoiled.part())
-                            && want.number() == spoiled.number()
+                            && part.gangFrom(want.number()).contains(spoiled.number())
                             && (spoiled.member() == null || want.member() == spoiled.member()));
             if (!isCut) {
                 add(

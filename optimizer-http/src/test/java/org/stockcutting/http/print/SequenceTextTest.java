@@ -34,6 +34,21 @@ class SequenceTextTest {
         assertThat(text.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
     }
 
+    /** A gang goes by all its numbers until it is cut apart. */
+    @Test
+    void gangsAreNamedWhole() {
+        Job job = new JobReader().read("""
+                {"material": "ash", "parts": [{"id": "peg", "quantity": 6, "length": "6", "width": "1-3/4", "thickness": "3/4",
+                  "allowance": "milled", "gang": 3}],
+                 "stock": [{"id": "s", "length": "60", "width": "2", "thickness": "1", "price": {"amount": "5"}}]}
+                """).orThrow();
+        CuttingPlan plan = new Optimizer().plan(job);
+        String text = text(job, plan);
+        assertThat(text).contains("peg #1-3", "peg #4-6", "Set the stop to 6:");
+        assertThat(text.substring(text.indexOf("Set the stop to 6:"))).contains("peg #1 ", "peg #2 ", "peg #6 ");
+        assertThat(new PlanText(job).print(plan)).contains("peg #1-3");
+    }
+
     /** The order in which trade articles mill wood; common practice, no source. */
     @Test
     void milledAndGluedPartsAreWalkedToTheLastTrim() {

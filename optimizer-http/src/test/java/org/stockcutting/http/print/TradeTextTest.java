@@ -38,6 +38,23 @@ class TradeTextTest {
         assertThat(text).contains("If shelf may be 5/16 in shorter: 1 board less, $50.00 saved. Less would not do.");
     }
 
+    /** Four rails from one wide board with fence and stop for $6.00, or from two narrow ones with the stop alone for $8.00. */
+    @Test
+    void whatFewerSetUpsCostIsPrinted() {
+        Job job = new JobReader().read("""
+                {"material": "spruce", "goal": "cost", "setUpPrice": "3.00",
+                 "parts": [{"id": "rail", "quantity": 4, "length": "40", "width": "3-1/2", "thickness": "1-1/2"}],
+                 "stock": [{"id": "narrow", "nominal": "2x4", "length": "96", "price": {"amount": "4.00"}},
+                           {"id": "wide", "nominal": "2x8", "length": "96", "price": {"amount": "6.00"}}],
+                 "effort": {"work": 100000}}
+                """).orThrow();
+        String text = new PlanText(job).print(new Optimizer().plan(job));
+        assertThat(text)
+                .contains("Fewer set-ups for more money", "set-ups counted at $3.00")
+                .containsPattern("\\$6\\.00 +2 +\\$12\\.00\\R")
+                .containsPattern("\\$8\\.00 +1 +\\$11\\.00 +<- this plan");
+    }
+
     @Test
     void theBillAndTheStripsArePrinted() {
         String text = text(
