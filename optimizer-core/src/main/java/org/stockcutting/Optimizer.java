@@ -66,7 +66,8 @@ public final class Optimizer {
         Job sorted = JobOrder.of(job.withEffort(effort)).sorted();
         CuttingPlan plan = new PlanningRun(sorted, listener, cancel).run(solver);
         CuttingPlan withMisses = new NearMisses(solver, sorted, plan, cancel).added();
-        CuttingPlan traded = SetUpTrade.best(solver, sorted, withMisses, cancel);
+        CuttingPlan told = RulePrices.told(solver, sorted, withMisses, cancel);
+        CuttingPlan traded = SetUpTrade.best(solver, sorted, told, cancel);
         CuttingPlan whole = new RandomWood(sorted, traded).added();
         return whole == plan ? plan : accepted(sorted, whole);
     }

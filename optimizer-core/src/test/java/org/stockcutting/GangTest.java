@@ -256,8 +256,9 @@ class GangTest {
                 List.of(),
                 List.of());
         Replan replan = new Optimizer().replan(job, plan, log);
-        assertThat(replan.lines()).singleElement().satisfies(line -> assertThat(line.numbers())
-                .containsExactly(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12));
+        assertThat(replan.lines())
+                .singleElement()
+                .satisfies(line -> assertThat(line.numbers()).containsExactly(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12));
         assertThat(replan.notes()).anyMatch(note -> note.contains("all of them are made again"));
         assertThat(replan.job().parts().get(0).quantity()).isEqualTo(12);
         assertThat(PlanChecker.check(replan.job(), replan.plan())).isEmpty();
@@ -268,8 +269,9 @@ class GangTest {
                         job,
                         plan,
                         new Worklog(plan.header().jobHash(), List.of(first), List.of(), List.of(), List.of()));
-        assertThat(good.finished()).singleElement().satisfies(line -> assertThat(line.numbers())
-                .containsExactly(number, number + 1, number + 2));
+        assertThat(good.finished())
+                .singleElement()
+                .satisfies(line -> assertThat(line.numbers()).containsExactly(number, number + 1, number + 2));
         assertThat(good.plan().cost()).hasToString("0.00 USD");
     }
 

@@ -17,9 +17,11 @@ import org.stockcutting.io.PlanWriter;
 import org.stockcutting.job.Fault;
 import org.stockcutting.job.Job;
 import org.stockcutting.plan.CuttingPlan;
+import org.stockcutting.plan.Replan;
 import org.stockcutting.plan.Status;
 import org.stockcutting.plan.TradeOff;
 import org.stockcutting.plan.Violation;
+import org.stockcutting.plan.Worklog;
 
 /**
  * Money against set-ups. Worked by hand: four rails 40 x 3-1/2 come from one board 7-1/4 wide for $6.00, with the fence at 3-1/2 and the
@@ -104,6 +106,22 @@ class SetUpTradeTest {
     void theSameOnAnyNumberOfThreads() {
         assertThat(new Optimizer().plan(job("3.00", 2, "cost")).layouts())
                 .isEqualTo(new Optimizer().plan(job("3.00")).layouts());
+    }
+
+    /** Once boards are begun the rest is planned for money alone. */
+    @Test
+    void afterAMishapSetUpsAreNotWeighedAgain() {
+        Job job = job("3.00");
+        CuttingPlan plan = new Optimizer().plan(job);
+        Worklog log = new Worklog(
+                plan.header().jobHash(),
+                List.of(1),
+                List.of(new Worklog.Spoiled("rail", 1, null)),
+                List.of(),
+                List.of());
+        Replan replan = new Optimizer().replan(job, plan, log);
+        assertThat(replan.job().shop().setUpPrice()).isNull();
+        assertThat(PlanChecker.check(replan.job(), replan.plan())).isEmpty();
     }
 
     @ParameterizedTest

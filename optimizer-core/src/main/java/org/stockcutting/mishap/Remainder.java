@@ -68,7 +68,8 @@ final class Remainder {
                         job.name(),
                         job.writing(),
                         1,
-                        job.shop(),
+                        // Half done, the cheapest way on counts: set-ups were weighed once, when there was a choice.
+                        job.shop().withSetUpPrice(null),
                         lines.allowances(),
                         lines.parts(),
                         forSale(),
