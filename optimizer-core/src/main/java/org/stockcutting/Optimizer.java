@@ -65,11 +65,20 @@ public final class Optimizer {
     private CuttingPlan planReviewed(Job job, Effort effort, ProgressListener listener, CancelToken cancel) {
         Job sorted = JobOrder.of(job.withEffort(effort)).sorted();
         CuttingPlan plan = new PlanningRun(sorted, listener, cancel).run(solver);
-        CuttingPlan withMisses = new NearMisses(solver, sorted, plan, cancel).added();
-        CuttingPlan told = RulePrices.told(solver, sorted, withMisses, cancel);
-        CuttingPlan traded = SetUpTrade.best(solver, sorted, told, cancel);
-        CuttingPlan whole = new RandomWood(sorted, traded).added();
+        CuttingPlan more;
+        if (SetsFirst.isAsked(sorted)) {
+            more = new SetsFirst(sorted, smaller -> run(smaller, cancel), cancel).of(plan);
+        } else {
+            CuttingPlan withMisses = new NearMisses(solver, sorted, plan, cancel).added();
+            CuttingPlan told = RulePrices.told(solver, sorted, withMisses, cancel);
+            more = SetUpTrade.best(solver, sorted, told, cancel);
+        }
+        CuttingPlan whole = new RandomWood(sorted, more).added();
         return whole == plan ? plan : accepted(sorted, whole);
+    }
+
+    private CuttingPlan run(Job smaller, CancelToken cancel) {
+        return new PlanningRun(JobOrder.of(smaller).sorted(), ProgressListener.NONE, cancel).run(solver);
     }
 
     private static CuttingPlan accepted(Job job, CuttingPlan plan) {

@@ -1,9 +1,11 @@
 package org.stockcutting;
 
 import java.math.BigInteger;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.blank.FinishedVolume;
 import org.stockcutting.job.Goal;
@@ -17,6 +19,7 @@ import org.stockcutting.pattern.PlacedPiece;
 import org.stockcutting.plan.Layout;
 import org.stockcutting.stock.Bill;
 import org.stockcutting.stock.Money;
+import org.stockcutting.stock.Purchase;
 import org.stockcutting.stock.StockItem;
 
 /** What layouts are worth under the job's goal, exactly. */
@@ -34,44 +37,56 @@ final class Valuation {
 
     /** Atomic units of the goal. */
     BigInteger value(List<Layout> layouts) {
-        BigInteger value = BigInteger.ZERO;
-        for (Layout layout : layouts) {
-            value = value.add(ofBoard(layout).multiply(BigInteger.valueOf(layout.repeat())));
+        if (job.goal() == Goal.WASTE) {
+            BigInteger volume = BigInteger.ZERO;
+            for (Layout layout : layouts) {
+                volume = volume.add(wood(layout).multiply(BigInteger.valueOf(layout.repeat())));
+            }
+            return volume.subtract(placedVolume(layouts).cubicNanometres());
         }
-        return job.goal() == Goal.WASTE ? value.subtract(placedVolume(layouts).cubicNanometres()) : value;
+        BigInteger value = BigInteger.ZERO;
+        for (Purchase purchase : purchases(layouts)) {
+            Money total = purchase.total();
+            boolean boards = job.goal() == Goal.BOARDS;
+            value = value.add(BigInteger.valueOf(boards ? purchase.pieces() : total == null ? 0 : total.minorUnits()));
+        }
+        return value;
+    }
+
+    /** What is bought of each entry, whole packs and all. */
+    private List<Purchase> purchases(List<Layout> layouts) {
+        Map<String, Integer> used = new TreeMap<>();
+        layouts.forEach(layout -> used.merge(layout.stock(), layout.repeat(), Math::addExact));
+        List<Purchase> purchases = new ArrayList<>();
+        used.forEach((id, boards) -> {
+            if (stock.get(id) instanceof StockItem.ForSale item) {
+                purchases.add(Bill.purchase(item, boards, job.goal() == Goal.BOARDS));
+            }
+        });
+        return purchases;
     }
 
     /** Money paid for stock, or null where something bought has no price. */
     @Nullable Money cost(List<Layout> layouts) {
         Money sum = Money.ofMinor(0, job.writing().currency());
-        for (Layout layout : layouts) {
-            if (item(layout) instanceof StockItem.ForSale forSale) {
-                if (forSale.price() == null) {
-                    return null;
-                }
-                sum = sum.plus(Bill.price(forSale).times(layout.repeat()));
+        for (Purchase purchase : purchases(layouts)) {
+            if (purchase.total() == null) {
+                return null;
             }
+            sum = sum.plus(purchase.total());
         }
         return sum;
     }
 
-    private BigInteger ofBoard(Layout layout) {
-        StockItem item = item(layout);
-        if (job.goal() == Goal.WASTE) {
-            Volume volume = Volume.of(layout.length(), layout.width(), layout.thickness());
-            for (Layout.LeftOver leftOver : layout.offcuts()) {
-                if (leftOver.keep()) {
-                    volume = volume.minus(Volume.of(leftOver.length(), leftOver.width(), layout.thickness()));
-                }
+    /** Wood of one board that does not come back as an offcut. */
+    private static BigInteger wood(Layout layout) {
+        Volume volume = Volume.of(layout.length(), layout.width(), layout.thickness());
+        for (Layout.LeftOver leftOver : layout.offcuts()) {
+            if (leftOver.keep()) {
+                volume = volume.minus(Volume.of(leftOver.length(), leftOver.width(), layout.thickness()));
             }
-            return volume.cubicNanometres();
         }
-        if (item instanceof StockItem.ForSale forSale) {
-            return job.goal() == Goal.BOARDS
-                    ? BigInteger.ONE
-                    : BigInteger.valueOf(Bill.price(forSale).minorUnits());
-        }
-        return BigInteger.ZERO;
+        return volume.cubicNanometres();
     }
 
     /** Finished volume, edging apart, of what was asked for and placed; spares are filled from waste and count as such. */
@@ -102,14 +117,6 @@ final class Valuation {
         }
         Length width = layout.width();
         return Volume.of(part.length(), width, layout.thickness());
-    }
-
-    private StockItem item(Layout layout) {
-        StockItem item = stock.get(layout.stock());
-        if (item == null) {
-            throw new IllegalStateException("layout of unknown stock " + layout.stock());
-        }
-        return item;
     }
 
     private Part part(String id) {

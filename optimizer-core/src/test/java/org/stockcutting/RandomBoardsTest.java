@@ -285,7 +285,8 @@ class RandomBoardsTest {
                 d.longestOffcut(),
                 d.nearMisses(),
                 d.tradeOff(),
-                List.of(change.apply(d.estimates().get(0))));
+                List.of(change.apply(d.estimates().get(0))),
+                null);
         return causes(job, with(plan, plan.header().status(), other));
     }
 
@@ -327,7 +328,8 @@ class RandomBoardsTest {
                 null,
                 List.of(),
                 d.tradeOff(),
-                d.estimates());
+                d.estimates(),
+                null);
         assertThat(causes(job, with(plan, Status.FEASIBLE, silent))).containsExactly("warning");
         Job thin = job(part("shelf", 5, "50", "9").replace("\"thickness\": 1", "\"thickness\": 2"), ROUGH, "");
         assertThat(causes(thin, plan)).contains("estimate");

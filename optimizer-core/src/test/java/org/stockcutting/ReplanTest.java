@@ -19,6 +19,7 @@ import org.stockcutting.part.Edging;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.Replan;
 import org.stockcutting.plan.Worklog;
+import org.stockcutting.stock.Offer;
 import org.stockcutting.stock.StockItem;
 
 /** Mishaps small enough to be reckoned by hand; kerf 1/8 in, no trims. */
@@ -68,6 +69,20 @@ class ReplanTest {
 
     private static org.stockcutting.length.Length legsLeft() {
         return org.stockcutting.length.Length.inches("75.875");
+    }
+
+    /** Sold in twos, the second board came with the first and was not cut. */
+    @Test
+    void aSpoiledRailComesFromTheRestOfThePack() {
+        Job rails = rails();
+        Offer twos = new Offer(2, List.of(), List.of());
+        Job packed =
+                rails.withLists(rails.parts(), List.of(rails.forSale().get(0).withOffer(twos)), List.of());
+        Replan replan = replan(packed, ", \"done\": [1, 2], \"spoiled\": [{\"part\": \"rail\", \"number\": 1}]");
+        CuttingPlan plan = Objects.requireNonNull(replan.plan());
+        assertThat(plan.unplaced()).isEmpty();
+        assertThat(plan.derived().buyingList()).isEmpty();
+        assertThat(plan.layouts()).extracting(layout -> layout.stock()).contains("2x4-8 uncut");
     }
 
     @Test

@@ -38,9 +38,7 @@ final class ComponentBound {
                 }
                 sum = sum.subtract(gain.multiply(board.copies().getAsInt()));
             }
-            if (board.forSale()) {
-                prices.add(goals.cost(board));
-            }
+            prices.addAll(goals.amounts(board));
         }
         if (goals.isWaste()) {
             return Duals.ceil(sum).subtract(finished(duals));
@@ -61,7 +59,7 @@ final class ComponentBound {
         BigInteger sum = BigInteger.ZERO;
         for (Board board : component.boards()) {
             int boards = boardsByStock.getOrDefault(board.item().id(), 0);
-            sum = sum.add(goals.cost(board).multiply(BigInteger.valueOf(boards)));
+            sum = sum.add(goals.paid(board, boards));
         }
         return sum;
     }

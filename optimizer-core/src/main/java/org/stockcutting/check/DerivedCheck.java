@@ -1,6 +1,7 @@
 package org.stockcutting.check;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -155,11 +156,26 @@ final class DerivedCheck {
         }
     }
 
-    private void buyingLine(BuyingLine line, StockItem.ForSale stock, int quantity, String at) {
-        Money price = Tariff.price(stock);
-        Money total = price == null ? null : price.times(quantity);
+    private Money money(BigInteger minor) {
+        return Money.ofMinor(minor.longValueExact(), facts.job().writing().currency());
+    }
+
+    private void buyingLine(BuyingLine line, StockItem.ForSale stock, int cut, String at) {
+        Tariff.Sale sale = Tariff.sale(stock, cut, facts.job().goal() == Goal.BOARDS);
+        int quantity = (int) Math.min(Integer.MAX_VALUE, sale.pieces());
+        Tariff.Row row = sale.row();
+        Money price = row == null ? null : money(row.each());
+        Money total = row == null ? null : money(sale.total());
         BigDecimal feet = stock.form() == Form.BOARD ? Tariff.boardFeet(stock, quantity) : null;
         buyingValue(line.quantity() == quantity, at + "/quantity", line.quantity(), quantity);
+        BuyingLine.Lot lot = line.lot();
+        int pack = stock.offer().pack();
+        long from = row == null ? 0 : row.from();
+        long more = sale.most() - sale.pieces();
+        buyingValue(lot.used() == cut, at + "/used", lot.used(), cut);
+        buyingValue(lot.pack() == pack, at + "/pack", lot.pack(), pack);
+        buyingValue(lot.breakFrom() == from, at + "/breakFrom", lot.breakFrom(), from);
+        buyingValue(lot.more() == more, at + "/more", lot.more(), more);
         buyingValue(Objects.equals(price, line.price()), at + "/price", line.price(), price);
         buyingValue(Objects.equals(total, line.total()), at + "/total", line.total(), total);
         BigDecimal said = line.boardFeet();

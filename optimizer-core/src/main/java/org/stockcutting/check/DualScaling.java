@@ -70,7 +70,7 @@ final class DualScaling {
             BigFraction one = bound.gain(board, duals, table);
             BigFraction zero = bound.goals().isWaste()
                     ? bound.gain(board, duals.times(BigFraction.ZERO), table)
-                    : new BigFraction(bound.goals().cost(board)).negate();
+                    : bound.goals().cost(board).negate();
             BigFraction worth = one.subtract(zero);
             if (worth.compareTo(BigFraction.ZERO) > 0) {
                 BigFraction own = zero.negate().divide(worth);

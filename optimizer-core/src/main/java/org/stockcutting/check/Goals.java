@@ -1,12 +1,14 @@
 package org.stockcutting.check;
 
 import java.math.BigInteger;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import org.apache.commons.math3.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.job.Goal;
 import org.stockcutting.job.KeepRule;
 import org.stockcutting.length.Length;
-import org.stockcutting.stock.Money;
 import org.stockcutting.stock.StockItem;
 
 /** What boards cost and offcuts return under the job's goal, in atomic units. */
@@ -14,6 +16,7 @@ final class Goals {
 
     private final Facts facts;
     private final Goal goal;
+    private final Map<String, BigFraction> costs = new HashMap<>();
 
     Goals(Facts facts) {
         this.facts = facts;
@@ -24,19 +27,62 @@ final class Goals {
         return goal == Goal.WASTE;
     }
 
-    /** Minor units, one board, or the raw volume; what is on hand is free except where wood is counted. */
-    BigInteger cost(Board board) {
+    /**
+     * Minor units, one board, or the raw volume; what is on hand is free except where wood is counted. Where packs or price breaks make
+     * a board cheaper in company, the least that it can come to.
+     */
+    BigFraction cost(Board board) {
         if (isWaste()) {
-            return board.raw().area().multiply(BigInteger.valueOf(board.thickness()));
+            return new BigFraction(board.raw().area().multiply(BigInteger.valueOf(board.thickness())));
         }
+        if (!(board.item() instanceof StockItem.ForSale stock)) {
+            return BigFraction.ZERO;
+        }
+        return costs.computeIfAbsent(board.id(), id -> least(stock, board));
+    }
+
+    private BigFraction least(StockItem.ForSale stock, Board board) {
+        if (goal == Goal.COST) {
+            return Tariff.least(stock, mostBoards(stock, board));
+        }
+        long pack = stock.offer().pack();
+        long most = mostBoards(stock, board);
+        return most >= pack ? BigFraction.ONE : new BigFraction(BigInteger.valueOf(pack), BigInteger.valueOf(most));
+    }
+
+    /** No plan is worth less for cutting a board of which no wanted piece comes: each cut board holds one at least. */
+    private long mostBoards(StockItem.ForSale stock, Board board) {
+        long pieces = 0;
+        if (stock.offer().isStaircase()) {
+            for (Rough rough : facts.roughs().values()) {
+                if (Fit.anyhow(rough, board, facts.job().shop())) {
+                    if (rough.isStave()) {
+                        return Integer.MAX_VALUE;
+                    }
+                    pieces += (long) facts.demand(rough.part()) * rough.perPart();
+                }
+            }
+        }
+        return Math.max(1, pieces);
+    }
+
+    /** What so many boards come to, packs and price breaks considered: minor units or pieces. */
+    BigInteger paid(Board board, int boards) {
         if (!(board.item() instanceof StockItem.ForSale stock)) {
             return BigInteger.ZERO;
         }
-        if (goal == Goal.BOARDS) {
-            return BigInteger.ONE;
+        Tariff.Sale sale = Tariff.sale(stock, boards, goal == Goal.BOARDS);
+        return goal == Goal.BOARDS ? BigInteger.valueOf(sale.pieces()) : sale.total();
+    }
+
+    /** Every amount that is paid comes together from these. */
+    List<BigInteger> amounts(Board board) {
+        if (!(board.item() instanceof StockItem.ForSale stock)) {
+            return List.of();
         }
-        Money price = Tariff.price(stock);
-        return price == null ? BigInteger.ZERO : BigInteger.valueOf(price.minorUnits());
+        return goal == Goal.BOARDS
+                ? List.of(BigInteger.valueOf(stock.offer().pack()))
+                : Tariff.rows(stock).stream().map(Tariff.Row::each).toList();
     }
 
     /** Rules under which an offcut of this board could be kept at all. */

@@ -137,8 +137,7 @@ public final class LeftoverBound {
         Duals duals = new Duals(values, placed);
         Goals goals = new Goals(facts);
         StockGain gains = new StockGain(facts, goals, component);
-        BigFraction wanted =
-                duals.total(component).add(new BigFraction(goals.cost(board))).subtract(limit);
+        BigFraction wanted = duals.total(component).add(goals.cost(board)).subtract(limit);
         for (Board other : component.boards()) {
             if (other.copies().isPresent()) {
                 BigFraction gain = gains.gain(other, duals, false);

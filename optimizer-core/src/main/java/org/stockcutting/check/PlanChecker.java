@@ -1,13 +1,17 @@
 package org.stockcutting.check;
 
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.stockcutting.job.Goal;
 import org.stockcutting.job.Job;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.Layout;
 import org.stockcutting.plan.Violation;
+import org.stockcutting.stock.StockItem;
 
 /**
  * Checks a finished plan against its job: rough sizes, fit, every cut, counts, money, yield, and the bound in exact arithmetic. Works
@@ -35,16 +39,32 @@ public final class PlanChecker {
         new CopyCheck(facts, census, inspection).check();
         SortedMap<String, Integer> estimated = new EstimateCheck(facts, inspection).check(plan.derived());
         new UnplacedCheck(facts, census, used, inspection).check(plan.unplaced(), estimated);
+        SetsCheck.check(facts, census, plan.derived().wholeSets(), inspection);
         WoodTally tally = WoodTally.of(facts, census, layouts);
         new ValueCheck(facts, census, tally, used, inspection).check(plan);
         DerivedCheck derived = new DerivedCheck(facts, used, inspection);
         derived.check(plan.derived(), layouts);
         derived.tradeOff(plan.derived().tradeOff(), plan.cost(), plan.derived().setUps());
-        RackCheck.check(plan.derived().offcuts(), layouts, inspection);
+        RackCheck.check(plan.derived().offcuts(), layouts, uncut(facts, used), inspection);
         tally.check(plan.derived().yield(), inspection);
         return inspection.violations().stream()
                 .sorted(Comparator.comparing(Violation::pointer).thenComparing(Violation::cause))
                 .toList();
+    }
+
+    /** Boards that are bought with the others and stay whole. */
+    private static Map<Board, Integer> uncut(Facts facts, SortedMap<String, Integer> used) {
+        Map<Board, Integer> uncut = new LinkedHashMap<>();
+        for (StockItem.ForSale stock : facts.job().forSale()) {
+            int cut = used.getOrDefault(stock.id(), 0);
+            Board board = facts.boards().get(stock.id());
+            long pieces =
+                    Tariff.sale(stock, cut, facts.job().goal() == Goal.BOARDS).pieces();
+            if (board != null && cut > 0 && pieces > cut) {
+                uncut.put(board, (int) Math.min(Integer.MAX_VALUE, pieces - cut));
+            }
+        }
+        return uncut;
     }
 
     private static SortedMap<String, Integer> used(List<Layout> layouts) {

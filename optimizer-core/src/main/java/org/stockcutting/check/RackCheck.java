@@ -3,6 +3,7 @@ package org.stockcutting.check;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -14,13 +15,19 @@ import org.stockcutting.stock.StockItem;
 import org.stockcutting.stock.Trim;
 import org.stockcutting.stock.Zone;
 
-/** Offcuts for the rack: exactly the kept ones, each as the stock on hand of the next job. */
+/** What goes to the rack: exactly the kept offcuts and the boards bought but not cut, each as the stock on hand of the next job. */
 final class RackCheck {
 
     private RackCheck() {}
 
-    static void check(List<StockItem.OnHand> racked, List<LayoutCheck.Checked> layouts, Inspection inspection) {
+    /** @param uncut how many boards of a stock are bought but not cut */
+    static void check(
+            List<StockItem.OnHand> racked,
+            List<LayoutCheck.Checked> layouts,
+            Map<Board, Integer> uncut,
+            Inspection inspection) {
         SortedMap<String, Integer> balance = new TreeMap<>();
+        uncut.forEach((board, count) -> balance.merge(due(board, board.raw()), count, Integer::sum));
         for (LayoutCheck.Checked checked : layouts) {
             for (Layout.LeftOver left : checked.layout().offcuts()) {
                 if (left.keep()) {

@@ -28,7 +28,7 @@ final class StockGain {
         Duals.Scaled scaled = duals.on(board, component, facts, goals);
         List<Worth> worths = scaled.worths();
         BigFraction unit = scaled.unit();
-        BigFraction cost = new BigFraction(goals.cost(board));
+        BigFraction cost = goals.cost(board);
         boolean lane = isLane(board, worths);
         if (!goals.returnsOffcuts(board)) {
             long most = lane ? lane(board, worths) : plane(board, worths, table);

@@ -6,6 +6,7 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.job.SawLimits;
 import org.stockcutting.job.ShopRules;
+import org.stockcutting.job.Shortage;
 import org.stockcutting.plan.Unplaced;
 
 /** What got no wood: the quantities must add up with what was placed, and the reason must not be plainly false. */
@@ -123,7 +124,8 @@ final class UnplacedCheck {
     }
 
     private boolean hasRules(Rough rough) {
-        return rough.part().group() != null
+        return facts.job().shortage() == Shortage.WHOLE_SETS
+                || rough.part().group() != null
                 || rough.part().selection().cutFrom() != null
                 || rough.isStave()
                 || shop.carLength() != null

@@ -64,14 +64,18 @@ final class ValueCheck {
         for (StockItem.ForSale stock : facts.job().forSale()) {
             int boards = used.getOrDefault(stock.id(), 0);
             if (boards > 0) {
-                Money price = Tariff.price(stock);
-                if (price == null) {
+                if (stock.price() == null) {
                     return null;
                 }
-                sum = sum.plus(price.times(boards));
+                sum = sum.plus(money(Tariff.sale(stock, boards, facts.job().goal() == Goal.BOARDS)
+                        .total()));
             }
         }
         return sum;
+    }
+
+    private Money money(BigInteger minor) {
+        return Money.ofMinor(minor.longValueExact(), facts.job().writing().currency());
     }
 
     private BigInteger value(@Nullable Money cost) {
@@ -82,7 +86,8 @@ final class ValueCheck {
             return cost == null ? BigInteger.ZERO : BigInteger.valueOf(cost.minorUnits());
         }
         long boards = facts.job().forSale().stream()
-                .mapToLong(stock -> used.getOrDefault(stock.id(), 0))
+                .mapToLong(stock -> Tariff.sale(stock, used.getOrDefault(stock.id(), 0), true)
+                        .pieces())
                 .sum();
         return BigInteger.valueOf(boards);
     }

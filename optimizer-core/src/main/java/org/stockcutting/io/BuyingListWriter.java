@@ -41,7 +41,7 @@ public final class BuyingListWriter {
                 .putEstimates(doc, plan.derived().estimates());
         Reckoning bill = Reckoning.of(job, plan);
         if (bill != null) {
-            TradeNodes.putBill(doc, bill);
+            TradeNodes.putBill(doc, bill, bill.perSet(job, plan));
         }
         ArrayNode used = doc.putArray("fromOnHand");
         usedFromOnHand(job, plan)

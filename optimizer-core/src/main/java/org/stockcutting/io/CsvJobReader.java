@@ -21,7 +21,7 @@ import org.stockcutting.job.FaultCode;
  * way a part is made. Grades that a part takes stand in one cell, with semicolons between.
  *
  * <p>A row of the stock table is on hand if its column {@code onHand} says {@code yes}, for sale if it says {@code no}. Without that
- * word a row with {@code price}, {@code per} or {@code available} is for sale, and so is every other row unless the table has a column
+ * word a row with {@code price}, {@code per}, {@code available} or {@code pack} is for sale, and so is every other row unless the table has a column
  * {@code quantity} or {@code zones}, which only pieces on hand have.
  */
 public final class CsvJobReader {
@@ -30,7 +30,10 @@ public final class CsvJobReader {
     private static final String ZONES = "zones";
     private static final String MARKS = "marks";
     private static final String GRADES = "grades";
-    private static final List<String> SOLD = List.of("price", "price.amount", "per", "price.per", "available");
+    private static final String BREAKS = "priceBreaks";
+    private static final String PREMIUMS = "widthPremiums";
+    private static final List<String> SOLD =
+            List.of("price", "price.amount", "per", "price.per", "available", "pack", BREAKS, PREMIUMS);
     private static final List<String> OWNED = List.of("quantity", ZONES);
     private static final Set<String> YES = Set.of("yes", "true", "x", "1");
     private static final Set<String> NO = Set.of("no", "false", "0");
@@ -97,7 +100,8 @@ public final class CsvJobReader {
     }
 
     private static boolean stock(String text, ObjectNode doc, CsvPlaces places, Faults faults) {
-        CsvTable table = CsvTable.read("stock", text, List.of("/stock/*", "/onHand/*"), Set.of(ON_HAND, ZONES), faults);
+        CsvTable table = CsvTable.read(
+                "stock", text, List.of("/stock/*", "/onHand/*"), Set.of(ON_HAND, ZONES, BREAKS, PREMIUMS), faults);
         if (table == null) {
             return false;
         }
@@ -153,6 +157,14 @@ public final class CsvJobReader {
         String zones = row.cells().get(ZONES);
         if (zones != null) {
             entry.set(ZONES, ZoneText.read(zones, table.place(row, ZONES), faults));
+        }
+        String breaks = row.cells().get(BREAKS);
+        if (breaks != null) {
+            entry.set(BREAKS, StepText.breaks(breaks, table.place(row, BREAKS), faults));
+        }
+        String premiums = row.cells().get(PREMIUMS);
+        if (premiums != null) {
+            entry.set(PREMIUMS, StepText.premiums(premiums, table.place(row, PREMIUMS), faults));
         }
         String marks = row.cells().get(MARKS);
         if (marks != null) {

@@ -29,6 +29,7 @@ import org.stockcutting.plan.TradeOff;
 import org.stockcutting.report.ChalkMarks;
 import org.stockcutting.stock.Form;
 import org.stockcutting.stock.Money;
+import org.stockcutting.stock.Offer;
 import org.stockcutting.stock.Price;
 import org.stockcutting.stock.RandomBoards;
 import org.stockcutting.stock.StockItem;
@@ -165,6 +166,17 @@ public final class CsvTables {
                 .plain("per", s -> price(s, p -> p.per().word()))
                 .plain("currency", s -> price(s, p -> p.currency().getCurrencyCode()))
                 .plain("available", s -> s instanceof StockItem.ForSale sale ? sale.available() : null)
+                .plain("pack", s -> offer(s, o -> o.pack() == 1 ? null : Integer.valueOf(o.pack())))
+                .plain(
+                        "priceBreaks",
+                        s -> offer(s, o -> o.breaks().isEmpty() ? null : StepText.writeBreaks(o.breaks(), decimal)))
+                .plain(
+                        "widthPremiums",
+                        s -> offer(
+                                s,
+                                o -> o.premiums().isEmpty()
+                                        ? null
+                                        : StepText.writePremiums(o.premiums(), lengths(job), decimal)))
                 .write(all);
     }
 
@@ -182,7 +194,8 @@ public final class CsvTables {
                 boards.ownTrim(),
                 null,
                 boards.price(),
-                boards.grade());
+                boards.grade(),
+                Offer.PLAIN);
     }
 
     private static @Nullable String of(@Nullable RandomBoards boards, Function<RandomBoards, String> value) {
@@ -213,6 +226,14 @@ public final class CsvTables {
                 .plain(
                         "boardFeet",
                         b -> b.boardFeet() == null ? null : b.boardFeet().toPlainString())
+                .plain(
+                        "used",
+                        b -> b.lot().used() == b.quantity() ? null : b.lot().used())
+                .plain("pack", b -> b.lot().pack() == 1 ? null : b.lot().pack())
+                .plain(
+                        "breakFrom",
+                        b -> b.lot().breakFrom() == 0 ? null : b.lot().breakFrom())
+                .plain("more", b -> b.lot().more() == 0 ? null : b.lot().more())
                 .write(plan.derived().buyingList());
     }
 
@@ -361,6 +382,10 @@ public final class CsvTables {
 
     private static @Nullable Object glueUp(Part part, Function<Making.GlueUp, @Nullable Object> value) {
         return part.making() instanceof Making.GlueUp glueUp ? value.apply(glueUp) : null;
+    }
+
+    private static @Nullable Object offer(StockItem item, Function<Offer, @Nullable Object> value) {
+        return item instanceof StockItem.ForSale sale ? value.apply(sale.offer()) : null;
     }
 
     private static @Nullable String price(StockItem item, Function<Price, String> value) {

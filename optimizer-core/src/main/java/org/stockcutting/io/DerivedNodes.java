@@ -14,6 +14,7 @@ import org.stockcutting.plan.LongestOffcut;
 import org.stockcutting.plan.NearMiss;
 import org.stockcutting.plan.TradeOff;
 import org.stockcutting.plan.Warning;
+import org.stockcutting.plan.WholeSets;
 import org.stockcutting.plan.YieldFigures;
 import org.stockcutting.stock.Money;
 
@@ -47,6 +48,9 @@ final class DerivedNodes {
                     .put("length", lengths.exact(longest.length()))
                     .put("atMost", lengths.exact(longest.atMost()))
                     .put("certified", longest.certified());
+        }
+        if (derived.wholeSets() != null) {
+            doc.set("wholeSets", wholeSets(derived.wholeSets()));
         }
         if (!derived.nearMisses().isEmpty()) {
             doc.set("nearMisses", nearMisses(derived.nearMisses()));
@@ -117,8 +121,26 @@ final class DerivedNodes {
             if (line.boardFeet() != null) {
                 node.put("boardFeet", line.boardFeet().toPlainString());
             }
+            lot(node, line);
         }
         return list;
+    }
+
+    /** Nothing where pieces are sold singly at one price and all cut. */
+    private static void lot(ObjectNode node, BuyingLine line) {
+        BuyingLine.Lot lot = line.lot();
+        if (lot.used() != line.quantity()) {
+            node.put("used", lot.used());
+        }
+        if (lot.pack() != 1) {
+            node.put("pack", lot.pack());
+        }
+        if (lot.breakFrom() != 0) {
+            node.put("breakFrom", lot.breakFrom());
+        }
+        if (lot.more() != 0) {
+            node.put("more", lot.more());
+        }
     }
 
     static ArrayNode warnings(List<Warning> warnings) {
@@ -127,6 +149,14 @@ final class DerivedNodes {
             list.addObject().put("code", w.code()).put("pointer", w.pointer()).put("text", w.text());
         }
         return list;
+    }
+
+    private static ObjectNode wholeSets(WholeSets sets) {
+        ObjectNode node = JsonOutput.object().put("complete", sets.complete()).put("atMost", sets.atMost());
+        ArrayNode missing = node.putArray("missing");
+        sets.missing()
+                .forEach(lack -> missing.addObject().put("part", lack.part()).put("quantity", lack.quantity()));
+        return node;
     }
 
     private ArrayNode nearMisses(List<NearMiss> misses) {

@@ -24,6 +24,7 @@ import org.stockcutting.plan.LongestOffcut;
 import org.stockcutting.plan.NearMiss;
 import org.stockcutting.plan.TradeOff;
 import org.stockcutting.plan.Warning;
+import org.stockcutting.plan.WholeSets;
 import org.stockcutting.plan.YieldFigures;
 import org.stockcutting.stock.Money;
 import org.stockcutting.stock.StockItem;
@@ -50,7 +51,21 @@ final class DerivedReader {
                 longestOffcut(doc.object("longestOffcut")),
                 nearMisses(doc),
                 tradeOff(doc),
-                estimates(doc));
+                estimates(doc),
+                wholeSets(doc.object("wholeSets")));
+    }
+
+    private static @Nullable WholeSets wholeSets(@Nullable DocObject node) {
+        if (node == null) {
+            return null;
+        }
+        List<WholeSets.Lack> missing = new ArrayList<>();
+        for (DocObject lack : node.objects("missing")) {
+            if (lack != null) {
+                missing.add(new WholeSets.Lack(Or.of(lack.text("part"), Or.NAME), Or.of(lack.integer("quantity"), 0)));
+            }
+        }
+        return new WholeSets(Or.of(node.integer("complete"), 0), Or.of(node.integer("atMost"), 0), missing);
     }
 
     private static @Nullable LongestOffcut longestOffcut(@Nullable DocObject node) {
@@ -65,12 +80,18 @@ final class DerivedReader {
         List<BuyingLine> lines = new ArrayList<>();
         for (DocObject node : doc.objects("buyingList")) {
             if (node != null) {
+                int quantity = Or.of(node.integer("quantity"), 0);
                 lines.add(new BuyingLine(
                         Or.of(node.text("stock"), Or.NAME),
-                        Or.of(node.integer("quantity"), 0),
+                        quantity,
                         money(node, "price"),
                         money(node, "total"),
-                        node.parsed("boardFeet", FaultCode.NOT_AN_AMOUNT, GoalText::decimal)));
+                        node.parsed("boardFeet", FaultCode.NOT_AN_AMOUNT, GoalText::decimal),
+                        new BuyingLine.Lot(
+                                Or.of(node.integer("used"), quantity),
+                                Or.of(node.integer("pack"), 1),
+                                Or.of(node.integer("breakFrom"), 0),
+                                Or.of(node.integer("more"), 0))));
             }
         }
         return lines;

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.stockcutting.job.Goal;
 import org.stockcutting.job.SawLimits;
+import org.stockcutting.job.Shortage;
 import org.stockcutting.length.LengthUnit;
 import org.stockcutting.material.Grain;
 import org.stockcutting.material.WoodClass;
@@ -75,6 +76,10 @@ public final class Fields {
                 .may("currency", TEXT, "ISO 4217 code of all prices; USD for inches and feet, else EUR")
                 .or("material", TEXT, "wood", "material of parts and stock that name none")
                 .or("sets", INTEGER, "1", "how many times the parts list is made")
+                .mayWord(
+                        "whenShort",
+                        Words.of(Shortage.values(), Shortage::word),
+                        "what comes first where the wood does not suffice for all sets; most wood where absent")
                 .may("shop", OBJECT, "saws, trims, what is kept")
                 .may("allowances", OBJECT, "allowance profiles by name")
                 .needs("parts", LIST, "parts list")
@@ -269,12 +274,19 @@ public final class Fields {
                 .may("leastWidth", LENGTH, "random boards: the narrowest; width is the widest")
                 .may("price", OBJECT, "what it costs")
                 .may("available", INTEGER, "how many can be had; absent is as many as wanted")
-                .later("pack", "sold in packs")
-                .later("priceBreaks", "lower prices for more")
+                .may("pack", INTEGER, "only whole packs of so many pieces are sold; by the piece where absent")
+                .may("priceBreaks", LIST, "lower prices for more pieces")
+                .may("widthPremiums", LIST, "what wide boards cost more")
                 .in("/stock/*/price")
                 .needs("amount", AMOUNT, "the asking price")
                 .orWord("per", "piece", Words.of(PriceUnit.values(), PriceUnit::word), "what the amount is for")
                 .may("currency", TEXT, "the job's where absent")
+                .in("/stock/*/priceBreaks/*")
+                .needs("from", INTEGER, "pieces bought from which on every piece has this price")
+                .needs("amount", AMOUNT, "instead of the price's amount, for the same unit")
+                .in("/stock/*/widthPremiums/*")
+                .needs("over", LENGTH, "billed width beyond which it holds")
+                .needs("percent", AMOUNT, "added to the price, in per cent")
                 .with(b -> trim(b, "/stock/*/trim"));
     }
 

@@ -17,6 +17,7 @@ import org.stockcutting.job.Job;
 import org.stockcutting.job.JobOrder;
 import org.stockcutting.job.JobReview;
 import org.stockcutting.job.ShopRules;
+import org.stockcutting.job.Shortage;
 import org.stockcutting.job.Writing;
 import org.stockcutting.length.Length;
 import org.stockcutting.length.LengthUnit;
@@ -151,7 +152,8 @@ public final class JobReader {
                 TermsReader.read(doc, shopDoc, reading, writing.currency()),
                 doc.textLists("compare"),
                 WoodReader.read(doc, material),
-                random);
+                random,
+                Or.of(doc.word("whenShort", Shortage.values(), Shortage::word), Shortage.MOST_WOOD));
     }
 
     /** Without a goal: money, if anything has a price to add up; else the least waste. */

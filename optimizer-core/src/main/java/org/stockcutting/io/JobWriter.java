@@ -9,6 +9,7 @@ import org.stockcutting.job.Job;
 import org.stockcutting.job.KeepRule;
 import org.stockcutting.job.SawLimits;
 import org.stockcutting.job.ShopRules;
+import org.stockcutting.job.Shortage;
 import org.stockcutting.job.WoodRules;
 import org.stockcutting.job.Writing;
 import org.stockcutting.length.Length;
@@ -38,6 +39,9 @@ public final class JobWriter {
         doc.put("unit", writing.unit().symbol()).put("decimal", String.valueOf(writing.decimal()));
         put(doc, "precision", writing.precision(), lengths);
         doc.put("currency", writing.currency().getCurrencyCode()).put("sets", job.sets());
+        if (job.shortage() != Shortage.MOST_WOOD) {
+            doc.put("whenShort", job.shortage().word());
+        }
         TermsNodes terms = new TermsNodes(job.terms(), writing.decimal());
         ObjectNode shop = shop(job.shop(), lengths);
         terms.putShop(shop);

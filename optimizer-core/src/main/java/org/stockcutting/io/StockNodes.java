@@ -7,6 +7,7 @@ import org.stockcutting.length.LengthWriter;
 import org.stockcutting.material.Grain;
 import org.stockcutting.stock.Condition;
 import org.stockcutting.stock.Form;
+import org.stockcutting.stock.Offer;
 import org.stockcutting.stock.Price;
 import org.stockcutting.stock.RandomBoards;
 import org.stockcutting.stock.StockItem;
@@ -29,6 +30,7 @@ final class StockNodes {
         if (item.available() != null) {
             node.put("available", item.available());
         }
+        offer(node, item.offer());
         return withTrim(node, item.ownTrim());
     }
 
@@ -58,6 +60,27 @@ final class StockNodes {
                     .put("currency", price.currency().getCurrencyCode());
         }
         return node;
+    }
+
+    /** Nothing where it is sold by the piece at one price. */
+    private void offer(ObjectNode node, Offer offer) {
+        if (offer.pack() > 1) {
+            node.put("pack", offer.pack());
+        }
+        if (!offer.breaks().isEmpty()) {
+            ArrayNode breaks = node.putArray("priceBreaks");
+            for (Offer.Break step : offer.breaks()) {
+                breaks.addObject().put("from", step.from()).put("amount", Amounts.text(step.amount(), decimal));
+            }
+        }
+        if (!offer.premiums().isEmpty()) {
+            ArrayNode premiums = node.putArray("widthPremiums");
+            for (Offer.Premium premium : offer.premiums()) {
+                ObjectNode entry = premiums.addObject();
+                JobWriter.put(entry, "over", premium.over(), lengths);
+                entry.put("percent", Amounts.text(premium.percent(), decimal));
+            }
+        }
     }
 
     /** An entry with every default filled in. */

@@ -1,6 +1,7 @@
 package org.stockcutting.io;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.Currency;
 import java.util.HashSet;
 import java.util.List;
@@ -15,6 +16,7 @@ import org.stockcutting.material.NominalCatalog;
 import org.stockcutting.material.NominalSize;
 import org.stockcutting.stock.Condition;
 import org.stockcutting.stock.Form;
+import org.stockcutting.stock.Offer;
 import org.stockcutting.stock.Price;
 import org.stockcutting.stock.PriceUnit;
 import org.stockcutting.stock.RandomBoards;
@@ -169,7 +171,24 @@ final class StockReader {
                 c.trim,
                 entry == null ? null : entry.integer("available"),
                 entry == null ? null : price(entry),
-                c.grade);
+                c.grade,
+                entry == null ? Offer.PLAIN : offer(entry));
+    }
+
+    private static Offer offer(DocObject entry) {
+        List<Offer.Break> breaks = new ArrayList<>();
+        for (DocObject node : entry.objects("priceBreaks")) {
+            Integer from = node == null ? null : node.integer("from");
+            BigDecimal amount = node == null ? null : node.amount("amount");
+            breaks.add(new Offer.Break(Or.of(from, breaks.size() + 2), Or.of(amount, BigDecimal.ZERO)));
+        }
+        List<Offer.Premium> premiums = new ArrayList<>();
+        for (DocObject node : entry.objects("widthPremiums")) {
+            Length over = node == null ? null : node.length("over");
+            BigDecimal percent = node == null ? null : node.amount("percent");
+            premiums.add(new Offer.Premium(Or.size(over), Or.of(percent, BigDecimal.ZERO)));
+        }
+        return new Offer(Or.of(entry.integer("pack"), 1), breaks, premiums);
     }
 
     private static Common standIn(String id) {

@@ -54,7 +54,7 @@ final class TradeNodes {
     }
 
     /** The bill: the sum of the material first, what is paid last. */
-    static void putBill(ObjectNode doc, Reckoning bill) {
+    static void putBill(ObjectNode doc, Reckoning bill, @Nullable Money perSet) {
         doc.put("material", text(bill.material()));
         if (bill.yardCuts() != null) {
             doc.putObject("yardCuts").put("cuts", bill.cuts()).put("total", text(bill.yardCuts()));
@@ -66,6 +66,9 @@ final class TradeNodes {
             doc.put("tax", text(bill.tax()));
         }
         doc.put("total", text(bill.total()));
+        if (perSet != null) {
+            doc.put("perSet", text(perSet));
+        }
     }
 
     private static String text(Money money) {

@@ -27,6 +27,7 @@ public enum FaultCode {
     NOT_A_WEIGHT("not-a-weight", "the text cannot be read as a weight or a density"),
     NOT_A_ZONE("not-a-zone", "the text cannot be read as a bad zone"),
     NOT_A_MARK("not-a-mark", "the text cannot be read as a mark on a part"),
+    NOT_A_PRICE_STEP("not-a-price-step", "the text cannot be read as a price break or a width premium"),
     UNKNOWN_CURRENCY("unknown-currency", "no ISO 4217 code with minor units"),
     UNKNOWN_NOMINAL("unknown-nominal", "the trade size is not in the catalog"),
     INCONSISTENT("inconsistent", "a figure does not follow from the figures it is made of"),

@@ -26,6 +26,7 @@ import org.stockcutting.stock.StockItem;
  * @param wood knots to be expected, and how sure to be; it changes no plan
  * @param random boards of random size that can be bought by volume, in the order of the request; plans do not cut them, they say how much of
  *     them to buy for what nothing else serves
+ * @param shortage what comes first where the wood runs short
  */
 public record Job(
         String name,
@@ -41,7 +42,8 @@ public record Job(
         TradeTerms terms,
         List<List<String>> compare,
         WoodRules wood,
-        List<RandomBoards> random) {
+        List<RandomBoards> random,
+        Shortage shortage) {
 
     public Job {
         allowances = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(allowances));
@@ -50,6 +52,40 @@ public record Job(
         onHand = List.copyOf(onHand);
         compare = compare.stream().map(List::copyOf).toList();
         random = List.copyOf(random);
+    }
+
+    /** A job that places most wood where it runs short. */
+    public Job(
+            String name,
+            Writing writing,
+            int sets,
+            ShopRules shop,
+            SortedMap<String, AllowanceProfile> allowances,
+            List<Part> parts,
+            List<StockItem.ForSale> forSale,
+            List<StockItem.OnHand> onHand,
+            Goal goal,
+            Effort effort,
+            TradeTerms terms,
+            List<List<String>> compare,
+            WoodRules wood,
+            List<RandomBoards> random) {
+        this(
+                name,
+                writing,
+                sets,
+                shop,
+                allowances,
+                parts,
+                forSale,
+                onHand,
+                goal,
+                effort,
+                terms,
+                compare,
+                wood,
+                random,
+                Shortage.MOST_WOOD);
     }
 
     /** A job with nothing said about load, bill, wood, subsets to compare and boards of random size. */
@@ -78,7 +114,8 @@ public record Job(
                 TradeTerms.NONE,
                 List.of(),
                 WoodRules.defaults(),
-                List.of());
+                List.of(),
+                Shortage.MOST_WOOD);
     }
 
     /** How many finished pieces of this line the whole job needs; spares not counted. */
@@ -102,7 +139,8 @@ public record Job(
                 terms,
                 compare,
                 wood,
-                random);
+                random,
+                shortage);
     }
 
     /** The same job in which only some parts are made, of other stock. Subsets to compare and boards of random size are not carried over. */
@@ -121,7 +159,8 @@ public record Job(
                 terms,
                 List.of(),
                 wood,
-                List.of());
+                List.of(),
+                shortage);
     }
 
     /** The same job in another shop. */
@@ -140,7 +179,8 @@ public record Job(
                 terms,
                 compare,
                 wood,
-                random);
+                random,
+                shortage);
     }
 
     /** The same job with other things said about load and bill. */
@@ -159,7 +199,8 @@ public record Job(
                 other,
                 compare,
                 wood,
-                random);
+                random,
+                shortage);
     }
 
     /** The same job with other subsets to compare. */
@@ -178,7 +219,8 @@ public record Job(
                 terms,
                 other,
                 wood,
-                random);
+                random,
+                shortage);
     }
 
     /** The same job with other knowledge of its wood. */
@@ -197,7 +239,8 @@ public record Job(
                 terms,
                 compare,
                 other,
-                random);
+                random,
+                shortage);
     }
 
     /** The same job with other boards of random size. */
@@ -216,6 +259,47 @@ public record Job(
                 terms,
                 compare,
                 wood,
+                other,
+                shortage);
+    }
+
+    /** The same job with another number of sets of another parts list, from the same wood. */
+    public Job withSets(int other, List<Part> list) {
+        return new Job(
+                name,
+                writing,
+                other,
+                shop,
+                allowances,
+                list,
+                forSale,
+                onHand,
+                goal,
+                effort,
+                terms,
+                compare,
+                wood,
+                random,
+                shortage);
+    }
+
+    /** The same job where something else comes first when the wood runs short. */
+    public Job withShortage(Shortage other) {
+        return new Job(
+                name,
+                writing,
+                sets,
+                shop,
+                allowances,
+                parts,
+                forSale,
+                onHand,
+                goal,
+                effort,
+                terms,
+                compare,
+                wood,
+                random,
                 other);
     }
 

@@ -58,7 +58,8 @@ public final class JobOrder {
                 withSortedModels(original.wood()),
                 original.random().stream()
                         .sorted(Comparator.comparing(RandomBoards::id))
-                        .toList());
+                        .toList(),
+                original.shortage());
     }
 
     private static List<List<String>> sortedSubsets(List<List<String>> subsets) {

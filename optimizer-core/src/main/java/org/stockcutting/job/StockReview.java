@@ -88,6 +88,7 @@ final class StockReview {
                 0,
                 Integer.MAX_VALUE,
                 got -> "Of " + item.id() + " " + got + " can be had; give 0 or more, or leave it out for any number.");
+        new OfferReview(findings).review(at, item);
         Price price = item.price();
         if (price != null) {
             price(at, item.id(), price);

@@ -10,6 +10,7 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
+import org.stockcutting.job.Goal;
 import org.stockcutting.job.Job;
 import org.stockcutting.length.Length;
 import org.stockcutting.part.Binding;
@@ -20,6 +21,7 @@ import org.stockcutting.pattern.PlacedPiece;
 import org.stockcutting.plan.Layout;
 import org.stockcutting.plan.Replan;
 import org.stockcutting.plan.Worklog;
+import org.stockcutting.stock.Bill;
 import org.stockcutting.stock.StockItem;
 import org.stockcutting.stock.Zone;
 
@@ -50,6 +52,7 @@ final class Remainder {
 
     LeftToDo leftToDo() {
         rack();
+        uncut();
         progress.sawn().forEach((name, board) -> {
             touchedPieces(board);
             if (!missing.contains(name)) {
@@ -107,14 +110,39 @@ final class Remainder {
         return List.copyOf(lost);
     }
 
+    /** Boards of each stock that the plan cuts. */
+    private Map<String, Integer> cut() {
+        Map<String, Integer> cut = new TreeMap<>();
+        progress.boards().values().forEach(board -> cut.merge(board.stock().id(), 1, Integer::sum));
+        return cut;
+    }
+
+    /** What was bought of an entry, boards that came with the others included. */
+    private int bought(StockItem.ForSale item, Map<String, Integer> cut) {
+        return Bill.purchase(item, cut.getOrDefault(item.id(), 0), job.goal() == Goal.BOARDS)
+                .pieces();
+    }
+
+    /** Boards that came with a pack, or that were cheaper taken than left. */
+    private void uncut() {
+        Map<String, Integer> cut = cut();
+        for (StockItem.ForSale item : job.forSale()) {
+            int whole = bought(item, cut) - cut.getOrDefault(item.id(), 0);
+            if (whole > 0) {
+                Area all = new Area(Length.ZERO, Length.ZERO, item.length(), item.width());
+                StockItem.OnHand board = Wood.piece(job, item, all, List.of(), item.id());
+                onHand.add(board.pieces(free(item.id() + " uncut"), whole, List.of()));
+            }
+        }
+    }
+
     /** What was bought for the plan is gone from the shelf. */
     private List<StockItem.ForSale> forSale() {
-        Map<String, Integer> bought = new TreeMap<>();
-        progress.boards().values().forEach(board -> bought.merge(board.stock().id(), 1, Integer::sum));
+        Map<String, Integer> cut = cut();
         List<StockItem.ForSale> left = new ArrayList<>();
         for (StockItem.ForSale item : job.forSale()) {
             Integer available = item.available();
-            int rest = available == null ? 1 : available - bought.getOrDefault(item.id(), 0);
+            int rest = available == null ? 1 : available - bought(item, cut);
             if (rest > 0) {
                 left.add(available == null ? item : item.withAvailable(rest));
             }

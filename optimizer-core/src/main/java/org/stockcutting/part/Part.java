@@ -90,6 +90,13 @@ public record Part(
                 selection);
     }
 
+    /** So many of it, and so many extra ones from waste. */
+    public Part withCounts(int pieces, int extra) {
+        return new Part(
+                id, pieces, length, section, material, grain, woodClass, extra, making, group, note, edging, shaping,
+                selection);
+    }
+
     /** The same line with other strips glued to its sides. */
     public Part withEdging(Edging other) {
         return new Part(

@@ -18,6 +18,7 @@ import org.stockcutting.stock.StockItem;
  * @param nearMisses what a slightly smaller part would save, by part id; empty where no part may be smaller
  * @param tradeOff what fewer set-ups cost; without rows where the job does not say what a set-up is worth
  * @param estimates what to buy of boards of random size, by stock id; empty where nothing is served by them
+ * @param wholeSets how many sets come out whole; null where the job does not ask for whole sets first
  */
 public record Derived(
         List<BuyingLine> buyingList,
@@ -29,7 +30,8 @@ public record Derived(
         @Nullable LongestOffcut longestOffcut,
         List<NearMiss> nearMisses,
         TradeOff tradeOff,
-        List<Estimate> estimates) {
+        List<Estimate> estimates,
+        @Nullable WholeSets wholeSets) {
 
     public Derived {
         buyingList = List.copyOf(buyingList);
@@ -48,29 +50,45 @@ public record Derived(
             int setUps,
             YieldFigures yield,
             List<Warning> warnings) {
-        this(buyingList, offcuts, cutSequence, setUps, yield, warnings, null, List.of(), TradeOff.NONE, List.of());
+        this(
+                buyingList,
+                offcuts,
+                cutSequence,
+                setUps,
+                yield,
+                warnings,
+                null,
+                List.of(),
+                TradeOff.NONE,
+                List.of(),
+                null);
     }
 
     /** The same with what is known of the longest leftover. */
     public Derived withLongestOffcut(@Nullable LongestOffcut longest) {
-        return with(warnings, longest, nearMisses, tradeOff, estimates);
+        return with(warnings, longest, nearMisses, tradeOff, estimates, wholeSets);
+    }
+
+    /** The same with what is known of whole sets. */
+    public Derived withWholeSets(@Nullable WholeSets sets) {
+        return with(warnings, longestOffcut, nearMisses, tradeOff, estimates, sets);
     }
 
     /** The same with these near misses. */
     public Derived withNearMisses(List<NearMiss> misses) {
-        return with(warnings, longestOffcut, misses, tradeOff, estimates);
+        return with(warnings, longestOffcut, misses, tradeOff, estimates, wholeSets);
     }
 
     /** The same with what fewer set-ups cost. */
     public Derived withTradeOff(TradeOff other) {
-        return with(warnings, longestOffcut, nearMisses, other, estimates);
+        return with(warnings, longestOffcut, nearMisses, other, estimates, wholeSets);
     }
 
     /** The same with these estimates, and what has to be said about them behind the other warnings. */
     public Derived withEstimates(List<Estimate> others, List<Warning> said) {
         List<Warning> all = new ArrayList<>(warnings);
         all.addAll(said);
-        return with(all, longestOffcut, nearMisses, tradeOff, others);
+        return with(all, longestOffcut, nearMisses, tradeOff, others, wholeSets);
     }
 
     private Derived with(
@@ -78,7 +96,9 @@ public record Derived(
             @Nullable LongestOffcut longest,
             List<NearMiss> misses,
             TradeOff traded,
-            List<Estimate> estimated) {
-        return new Derived(buyingList, offcuts, cutSequence, setUps, yield, said, longest, misses, traded, estimated);
+            List<Estimate> estimated,
+            @Nullable WholeSets sets) {
+        return new Derived(
+                buyingList, offcuts, cutSequence, setUps, yield, said, longest, misses, traded, estimated, sets);
     }
 }

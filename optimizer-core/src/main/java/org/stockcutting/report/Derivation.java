@@ -2,6 +2,7 @@ package org.stockcutting.report;
 
 import java.util.List;
 import org.stockcutting.job.Job;
+import org.stockcutting.plan.BuyingLine;
 import org.stockcutting.plan.Derived;
 import org.stockcutting.plan.Layout;
 import org.stockcutting.plan.SequenceStep;
@@ -22,9 +23,10 @@ public final class Derivation {
      */
     public static Derived derive(Job job, List<Layout> layouts, List<SequenceStep> cutSequence, int setUps) {
         Lookup lookup = new Lookup(job);
+        List<BuyingLine> bought = BuyingList.of(lookup, layouts);
         return new Derived(
-                BuyingList.of(lookup, layouts),
-                KeptOffcuts.of(lookup, layouts),
+                bought,
+                KeptOffcuts.of(lookup, layouts, bought),
                 cutSequence,
                 setUps,
                 Yields.of(lookup, layouts),

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.length.Length;
+import org.stockcutting.plan.BuyingLine;
 import org.stockcutting.plan.Layout;
 import org.stockcutting.stock.Cutout;
 import org.stockcutting.stock.StockItem;
@@ -16,7 +17,7 @@ import org.stockcutting.stock.Trim;
 import org.stockcutting.stock.Zone;
 
 /**
- * Offcuts worth keeping, as stock on hand for the next job: {@code {stock}-a}, {@code -b} and so on, one entry for all that are truly
+ * Offcuts worth keeping and boards that were bought but not cut, as stock on hand for the next job: {@code {stock}-a}, {@code -b} and so on, one entry for all that are truly
  * equal. Ids that the job already uses are passed over.
  */
 final class KeptOffcuts {
@@ -25,7 +26,7 @@ final class KeptOffcuts {
 
     private KeptOffcuts() {}
 
-    static List<StockItem.OnHand> of(Lookup lookup, List<Layout> layouts) {
+    static List<StockItem.OnHand> of(Lookup lookup, List<Layout> layouts, List<BuyingLine> bought) {
         Map<String, Map<StockItem.OnHand, Integer>> byStock = new TreeMap<>();
         for (Layout layout : layouts) {
             for (Layout.LeftOver rest : layout.offcuts()) {
@@ -34,6 +35,13 @@ final class KeptOffcuts {
                     byStock.computeIfAbsent(layout.stock(), id -> new LinkedHashMap<>())
                             .merge(nameless, layout.repeat(), Math::addExact);
                 }
+            }
+        }
+        for (BuyingLine line : bought) {
+            int whole = line.quantity() - line.lot().used();
+            if (whole > 0) {
+                byStock.computeIfAbsent(line.stock(), id -> new LinkedHashMap<>())
+                        .merge(uncut(lookup, lookup.stock(line.stock())), whole, Math::addExact);
             }
         }
         Set<String> taken = lookup.stockIds();
@@ -63,6 +71,24 @@ final class KeptOffcuts {
                 zones(stock, layout, rest, wood),
                 wood.condition(stock, rest.x(), rest.y(), end),
                 stock.grade());
+    }
+
+    /** A board that came with its pack, or that was cheaper to take than to leave. */
+    private static StockItem.OnHand uncut(Lookup lookup, StockItem stock) {
+        Trim old = lookup.trim(stock);
+        boolean own = stock.ownTrim() != null;
+        return new StockItem.OnHand(
+                "",
+                stock.form(),
+                stock.nominal(),
+                stock.length(),
+                stock.width(),
+                stock.thickness(),
+                stock.material(),
+                stock.grain(),
+                new Trim(raw(old.start(), own), raw(old.end(), own), raw(old.edge(), own), raw(old.farEdge(), own)),
+                1,
+                List.of());
     }
 
     /** What the saw made needs no trim; what is still raw needs what the stock needed there. */

@@ -1,6 +1,7 @@
 package org.stockcutting.report;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -60,6 +61,19 @@ public record Reckoning(
                 ? null
                 : Money.rounded(before.amount().multiply(percent).movePointLeft(HUNDRED_DECIMALS), before.currency());
         return new Reckoning(material, cuts, cutting, delivery, tax, plus(before, tax));
+    }
+
+    /**
+     * What one of several sets comes to: what is paid, shared out evenly, half a minor unit up. Null for a single set, and where the plan
+     * leaves parts out, as no set can be said to be paid then.
+     */
+    public @Nullable Money perSet(Job job, CuttingPlan plan) {
+        if (job.sets() == 1 || !plan.unplaced().isEmpty()) {
+            return null;
+        }
+        int decimals = total.currency().getDefaultFractionDigits();
+        BigDecimal share = total.amount().divide(BigDecimal.valueOf(job.sets()), decimals, RoundingMode.HALF_UP);
+        return new Money(share, total.currency());
     }
 
     /** True if anything comes on top of the material. */

@@ -61,24 +61,40 @@ final class EngineLadder {
             long seed,
             Engine.EngineListener listener) {
         Instance instance = reduced.instance();
+        Answer answer = patterns(instance, finished, meter, limit, seed, listener);
+        listener.improved(answer, cost(instance, answer));
+        return frozen(reduced, answer, meter, limit, seed);
+    }
+
+    /** The same value with less work at the saw and better leftovers, for boards that are only crosscut; with what the meter has left. */
+    Answer frozen(Reduced reduced, Answer answer, WorkMeter meter, long limit, long seed) {
+        WorkMeter rest = meter.part(meter.left());
+        if (!reduced.instance().isOneDimensional() || !rest.spend(0)) {
+            return answer;
+        }
+        Answer better = atFrozenValue(reduced, answer, rest, limit, seed);
+        meter.absorb(rest);
+        return better;
+    }
+
+    /** The cheapest patterns, before anything is tried at frozen value; a quarter of the limit is left over for that. */
+    Answer patterns(
+            Instance instance,
+            Function<Answer, int[]> finished,
+            WorkMeter meter,
+            long limit,
+            long seed,
+            Engine.EngineListener listener) {
         boolean oneDimensional = instance.isOneDimensional();
         long share = limit - limit / FROZEN_SHARE;
         WorkMeter engineMeter = oneDimensional ? meter.head(share) : meter.part(share);
         Engine engine = oneDimensional ? columns : guillotine;
         Answer answer = engine.solve(instance, engineMeter, seed, listener);
-        WorkMeter rest = meter.part(meter.left() - engineMeter.used());
         meter.absorb(engineMeter);
-        WorkMeter wholeMeter = rest.part(limit / WHOLE_SHARE);
+        WorkMeter wholeMeter = meter.part(limit / WHOLE_SHARE);
         answer = new WholePanels(instance, engine, finished).instead(answer, wholeMeter, seed);
-        rest.absorb(wholeMeter);
-        if (!oneDimensional || !rest.spend(0)) {
-            meter.absorb(rest);
-            return answer;
-        }
-        listener.improved(answer, cost(instance, answer));
-        Answer better = atFrozenValue(reduced, answer, rest, limit, seed);
-        meter.absorb(rest);
-        return better;
+        meter.absorb(wholeMeter);
+        return answer;
     }
 
     private Answer atFrozenValue(Reduced reduced, Answer answer, WorkMeter meter, long limit, long seed) {

@@ -22,12 +22,15 @@ record GoalCosts(List<Long> costs, List<Double> offcutValues, BigInteger unit, b
     /** Costs stay below this many bits, so that sums over 200,000 boards fit a long and single costs fit a double. */
     private static final int MOST_BITS = 44;
 
-    static GoalCosts of(Job job, List<StockItem> stock, Scale scale) {
+    /** @param pieces how many rough pieces are wanted: no more boards are cut */
+    static GoalCosts of(Job job, List<StockItem> stock, Scale scale, int pieces) {
         List<BigInteger> atomic = new ArrayList<>();
         List<BigInteger> squares = new ArrayList<>();
-        BigInteger unit = BigInteger.ZERO;
+        // What packs and price breaks come to need not be a multiple of what single boards cost.
+        boolean stairs = stock.stream().anyMatch(item -> Staircase.isOne(item, job.goal()));
+        BigInteger unit = stairs ? BigInteger.ONE : BigInteger.ZERO;
         for (StockItem item : stock) {
-            BigInteger cost = atomicCost(job.goal(), item);
+            BigInteger cost = atomicCost(job.goal(), item, pieces);
             BigInteger square = job.goal() == Goal.WASTE ? squareUnit(item, scale) : BigInteger.ZERO;
             atomic.add(cost);
             squares.add(square);
@@ -49,12 +52,15 @@ record GoalCosts(List<Long> costs, List<Double> offcutValues, BigInteger unit, b
         return new GoalCosts(costs, values, unit, exact);
     }
 
-    /** What one piece of this stock costs under the goal, before any credit for kept offcuts. */
-    static BigInteger atomicCost(Goal goal, StockItem item) {
+    /** The least that one piece of this stock comes to under the goal, before any credit for kept offcuts. */
+    private static BigInteger atomicCost(Goal goal, StockItem item, int pieces) {
         if (goal == Goal.WASTE) {
             return Volume.of(item.length(), item.width(), item.thickness()).cubicNanometres();
         }
         if (item instanceof StockItem.ForSale forSale) {
+            if (Staircase.isOne(item, goal)) {
+                return BigInteger.valueOf(new Staircase(forSale, goal).least(pieces));
+            }
             return goal == Goal.BOARDS
                     ? BigInteger.ONE
                     : BigInteger.valueOf(Bill.price(forSale).minorUnits());

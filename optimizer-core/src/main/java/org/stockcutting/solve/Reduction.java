@@ -74,7 +74,10 @@ final class Reduction {
     }
 
     private Reduced build(List<List<RoughPiece>> members, OutOfTrue uneven) {
-        GoalCosts costs = GoalCosts.of(job, component.stock(), scale);
+        int pieces = component.pieces().stream()
+                .mapToInt(piece -> Reduced.demand(piece, job.sets()))
+                .sum();
+        GoalCosts costs = GoalCosts.of(job, component.stock(), scale, pieces);
         List<StockType> stocks = new ArrayList<>();
         for (int s = 0; s < component.stock().size(); s++) {
             stocks.add(stockType(component.stock().get(s), members, costs, s, uneven));

@@ -14,6 +14,7 @@ import org.stockcutting.job.Goal;
 import org.stockcutting.job.Job;
 import org.stockcutting.plan.CancelToken;
 import org.stockcutting.solve.instance.Answer;
+import org.stockcutting.solve.instance.Engine;
 import org.stockcutting.solve.instance.WorkMeter;
 import org.stockcutting.solve.layout.Board;
 import org.stockcutting.solve.layout.Numbering;
@@ -129,13 +130,21 @@ public final class Solver {
             long begin = budget.clockOnly() ? System.nanoTime() : started;
             long nanos = budget.nanosFor(pieces(component), allPieces, components.size());
             WorkMeter meter = new WorkMeter(limit, begin + nanos, cancel);
-            Answer answer = ladder.climb(
-                    reduced,
-                    found -> finished(reduced, found),
-                    meter,
-                    limit,
-                    budget.seed() * 31 + index,
-                    (better, cost) -> tell(index, solved(component, pins, rows, reduced, better, meter)));
+            long seed = budget.seed() * 31 + index;
+            Engine.EngineListener listening =
+                    (better, cost) -> tell(index, solved(component, pins, rows, reduced, better, meter));
+            Answer answer = StaircaseSearch.suits(reduced, job.goal())
+                    ? new StaircaseSearch(
+                                    reduced,
+                                    job.goal(),
+                                    ladder,
+                                    found -> finished(reduced, found),
+                                    meter,
+                                    limit,
+                                    seed,
+                                    listening)
+                            .run()
+                    : ladder.climb(reduced, found -> finished(reduced, found), meter, limit, seed, listening);
             return solved(component, pins, rows, reduced, answer, meter);
         }
 

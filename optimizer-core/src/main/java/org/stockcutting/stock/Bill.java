@@ -13,32 +13,113 @@ import org.stockcutting.material.NominalSize;
  *
  * <p>The bill follows the trade name: where an entry has a nominal size, thickness and width are the nominal ones, else the measured
  * ones; the length is always the entry's own. A board foot is 144 cubic inches, and lumber under 1 in thick counts as 1 in (the usual
- * rule of yards). The price of one piece is computed exactly and rounded half up to the minor unit once.
+ * rule of yards). The price of what is sold as one, a piece or a pack, is computed exactly and rounded half up to the minor unit once.
  */
 public final class Bill {
 
     private static final Length INCH = Length.inches("1");
     private static final BigInteger BOARD_FOOT = cube(LengthUnit.INCH).multiply(BigInteger.valueOf(144));
     private static final BigInteger THOUSAND = BigInteger.valueOf(1000);
+    private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
     private static final int BOARD_FEET_DECIMALS = 2;
 
     private Bill() {}
 
     /**
-     * The price of one piece.
+     * The price of what is sold as one, a piece or a pack, below any price break.
      *
      * @throws IllegalArgumentException if the entry has no price
      */
     public static Money price(StockItem.ForSale item) {
+        return price(item, priceOf(item).amount());
+    }
+
+    /**
+     * What to buy so that so many pieces are there: the cheapest quantity, of two that cost the same the smaller.
+     *
+     * @param needed pieces that are cut, at least 0
+     * @param fewest true to buy no more than whole packs ask for, even where more would be cheaper: the goal boards
+     */
+    public static Purchase purchase(StockItem.ForSale item, int needed, boolean fewest) {
+        Offer offer = item.offer();
+        int least = packed(needed, offer.pack());
+        if (item.price() == null) {
+            return new Purchase(needed, least, null, 0, null, least);
+        }
+        Purchase best = bought(item, needed, least);
+        int most = item.copies().orElse(Integer.MAX_VALUE);
+        if (needed > 0 && !fewest) {
+            for (Offer.Break step : offer.breaks()) {
+                int reached = packed(Math.max(needed, step.from()), offer.pack());
+                Purchase more = reached > most ? best : bought(item, needed, reached);
+                best = total(more).compareTo(total(best)) < 0 ? more : best;
+            }
+        }
+        return needed == 0 ? best : sameMoney(item, best, most);
+    }
+
+    private static Purchase sameMoney(StockItem.ForSale item, Purchase best, int available) {
+        int most = best.pieces();
+        for (Offer.Break step : item.offer().breaks()) {
+            int reached = packed(step.from(), item.offer().pack());
+            boolean same = reached > most
+                    && reached <= available
+                    && total(bought(item, best.needed(), reached)).equals(total(best));
+            most = same ? reached : most;
+        }
+        return new Purchase(best.needed(), best.pieces(), best.each(), best.breakFrom(), best.total(), most);
+    }
+
+    private static Purchase bought(StockItem.ForSale item, int needed, int pieces) {
+        BigDecimal amount = priceOf(item).amount();
+        int from = 0;
+        for (Offer.Break step : item.offer().breaks()) {
+            if (step.from() <= pieces) {
+                amount = step.amount();
+                from = step.from();
+            }
+        }
+        Money each = price(item, amount);
+        return new Purchase(
+                needed, pieces, each, from, each.times(pieces / item.offer().pack()), pieces);
+    }
+
+    private static Money total(Purchase purchase) {
+        return java.util.Objects.requireNonNull(purchase.total());
+    }
+
+    /** Whole packs. */
+    private static int packed(int pieces, int pack) {
+        return Math.multiplyExact(-Math.floorDiv(-pieces, pack), pack);
+    }
+
+    private static Price priceOf(StockItem.ForSale item) {
         Price price = item.price();
         if (price == null) {
             throw new IllegalArgumentException(
                     "stock " + item.id() + " has no price: give it one, or choose a goal other than cost");
         }
+        return price;
+    }
+
+    private static Money price(StockItem.ForSale item, BigDecimal amount) {
+        Price price = priceOf(item);
         Quantity billed = quantity(item, price.per());
         int decimals = price.currency().getDefaultFractionDigits();
-        BigDecimal exact = price.amount().multiply(new BigDecimal(billed.amount()));
-        return new Money(exact.divide(new BigDecimal(billed.unit()), decimals, RoundingMode.HALF_UP), price.currency());
+        BigDecimal exact = amount.multiply(new BigDecimal(billed.amount()))
+                .multiply(BigDecimal.valueOf(item.offer().pack()))
+                .multiply(HUNDRED.add(premium(item)));
+        return new Money(
+                exact.divide(new BigDecimal(billed.unit()).multiply(HUNDRED), decimals, RoundingMode.HALF_UP),
+                price.currency());
+    }
+
+    private static BigDecimal premium(StockItem.ForSale item) {
+        BigDecimal percent = BigDecimal.ZERO;
+        for (Offer.Premium premium : item.offer().premiums()) {
+            percent = billedWidth(item).isMoreThan(premium.over()) ? premium.percent() : percent;
+        }
+        return percent;
     }
 
     /** Board feet of one piece, two decimals, half up. */
@@ -91,7 +172,7 @@ public final class Bill {
         };
     }
 
-    private static Quantity quantity(StockItem item, PriceUnit per) {
+    private static Quantity quantity(StockItem.ForSale item, PriceUnit per) {
         BigInteger length = nanometres(item.length());
         BigInteger width = nanometres(billedWidth(item));
         return switch (per) {
@@ -107,6 +188,8 @@ public final class Bill {
             case CUBIC_METRE ->
                 new Quantity(
                         length.multiply(width).multiply(nanometres(billedThickness(item))), cube(LengthUnit.METRE));
+            case PACK ->
+                new Quantity(BigInteger.ONE, BigInteger.valueOf(item.offer().pack()));
         };
     }
 

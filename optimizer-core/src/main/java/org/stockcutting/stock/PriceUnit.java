@@ -9,7 +9,9 @@ public enum PriceUnit {
     THOUSAND_BOARD_FEET("thousand-board-feet"),
     SQUARE_FOOT("square-foot"),
     SQUARE_METRE("square-metre"),
-    CUBIC_METRE("cubic-metre");
+    CUBIC_METRE("cubic-metre"),
+    /** A whole pack, where the entry is sold in packs. */
+    PACK("pack");
 
     private final String word;
 

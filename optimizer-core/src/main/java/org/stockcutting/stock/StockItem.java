@@ -67,6 +67,7 @@ public sealed interface StockItem {
      * @param available how many can be had, or null for as many as wanted
      * @param price what it costs, or null only where the job's goal is not money
      * @param grade name of its grade, or null
+     * @param offer packs, price breaks and premiums beside that price
      */
     record ForSale(
             String id,
@@ -80,10 +81,11 @@ public sealed interface StockItem {
             @Nullable Trim ownTrim,
             @Nullable Integer available,
             @Nullable Price price,
-            @Nullable String grade)
+            @Nullable String grade,
+            Offer offer)
             implements StockItem {
 
-        /** An entry that is not graded. */
+        /** An entry that is not graded, sold by the piece at one price. */
         public ForSale(
                 String id,
                 Form form,
@@ -96,24 +98,48 @@ public sealed interface StockItem {
                 @Nullable Trim ownTrim,
                 @Nullable Integer available,
                 @Nullable Price price) {
-            this(id, form, nominal, length, width, thickness, material, grain, ownTrim, available, price, null);
+            this(
+                    id,
+                    form,
+                    nominal,
+                    length,
+                    width,
+                    thickness,
+                    material,
+                    grain,
+                    ownTrim,
+                    available,
+                    price,
+                    null,
+                    Offer.PLAIN);
         }
 
         /** The same entry of which there are so many, or null for as many as wanted. */
         public ForSale withAvailable(@Nullable Integer other) {
             return new ForSale(
-                    id, form, nominal, length, width, thickness, material, grain, ownTrim, other, price, grade);
+                    id, form, nominal, length, width, thickness, material, grain, ownTrim, other, price, grade, offer);
         }
 
         /** The same entry of this grade. */
         public ForSale withGrade(@Nullable String other) {
             return new ForSale(
-                    id, form, nominal, length, width, thickness, material, grain, ownTrim, available, price, other);
+                    id, form, nominal, length, width, thickness, material, grain, ownTrim, available, price, other,
+                    offer);
         }
 
+        /** The same entry, sold in another way. */
+        public ForSale withOffer(Offer other) {
+            return new ForSale(
+                    id, form, nominal, length, width, thickness, material, grain, ownTrim, available, price, grade,
+                    other);
+        }
+
+        /** Pieces in whole packs: of 10 that can be had in packs of 6, six can be bought. */
         @Override
         public OptionalInt copies() {
-            return available == null ? OptionalInt.empty() : OptionalInt.of(available);
+            return available == null
+                    ? OptionalInt.empty()
+                    : OptionalInt.of(available - available % Math.max(1, offer.pack()));
         }
 
         @Override

@@ -106,10 +106,13 @@ final class Choice {
         for (int g = 0; g < take.length; g++) {
             Group group = outcomes.get(g).group();
             StockItem.ForSale stock = group.bought().get(group.extra());
-            if (stock.price() == null) {
+            int planned = group.quantities().get(group.extra());
+            Money before = Bill.purchase(stock, planned, false).total();
+            Money after = Bill.purchase(stock, planned + take[g], false).total();
+            if (before == null || after == null) {
                 return null;
             }
-            sum = sum.plus(Bill.price(stock).times(take[g]));
+            sum = sum.plus(Money.ofMinor(after.minorUnits() - before.minorUnits(), after.currency()));
         }
         return sum;
     }

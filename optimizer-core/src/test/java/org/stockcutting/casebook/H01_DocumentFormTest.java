@@ -51,11 +51,13 @@ class H01_DocumentFormTest {
             "yield",
             "warnings",
             "longestOffcut",
+            "wholeSets",
             "nearMisses",
             "tradeOff",
             "defaults");
 
-    private static final List<String> WHERE_DUE = List.of("cost", "longestOffcut", "nearMisses", "tradeOff");
+    private static final List<String> WHERE_DUE =
+            List.of("cost", "longestOffcut", "wholeSets", "nearMisses", "tradeOff");
 
     static List<Path> jobs() {
         return files("samples/jobs", ".json", 1);
@@ -98,7 +100,8 @@ class H01_DocumentFormTest {
                     .forEach(dual -> assertThat(dual.get(1).textValue()).matches("[0-9]+(/[0-9]+)?"));
         });
         inOrder(plan.get("check"), "valid violations");
-        plan.get("buyingList").forEach(node -> inOrder(node, "stock quantity price? total? boardFeet?"));
+        plan.get("buyingList")
+                .forEach(node -> inOrder(node, "stock quantity price? total? boardFeet? used? pack? breakFrom? more?"));
         plan.get("cutSequence").forEach(H01_DocumentFormTest::step);
         inOrder(plan.get("yield"), "used parts allowance kerf trim zones offcutsKept waste ratio");
         plan.get("warnings").forEach(node -> inOrder(node, "code pointer text"));

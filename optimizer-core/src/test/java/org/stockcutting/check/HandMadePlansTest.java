@@ -344,7 +344,7 @@ class HandMadePlansTest {
         StockItem.ForSale board = JobSketch.sale("b", Form.BOARD, "96", "9", "0.75", Grain.LENGTH, "1.00");
         // 3/4 in counts as an inch: 1 x 9 x 96 / 144 = 6 board feet.
         assertThat(Tariff.boardFeet(board, 1)).isEqualByComparingTo("6.00");
-        String[] right = {"1.00", "8.00", "2.44", "6.00", "0.01", "6.00", "0.56", "0.01"};
+        String[] right = {"1.00", "8.00", "2.44", "6.00", "0.01", "6.00", "0.56", "0.01", "1.00"};
         for (PriceUnit unit : PriceUnit.values()) {
             Price price = new Price(BigDecimal.ONE, JobSketch.USD, unit);
             StockItem.ForSale sale = new StockItem.ForSale(
@@ -359,7 +359,8 @@ class HandMadePlansTest {
                     null,
                     null,
                     price);
-            assertThat(Tariff.price(sale).amount()).as(unit.word()).isEqualByComparingTo(right[unit.ordinal()]);
+            BigDecimal each = new BigDecimal(Tariff.rows(sale).get(0).each(), 2);
+            assertThat(each).as(unit.word()).isEqualByComparingTo(right[unit.ordinal()]);
         }
     }
 }

@@ -48,6 +48,7 @@ import org.stockcutting.part.Taper;
 import org.stockcutting.stock.Condition;
 import org.stockcutting.stock.Form;
 import org.stockcutting.stock.Money;
+import org.stockcutting.stock.Offer;
 import org.stockcutting.stock.Price;
 import org.stockcutting.stock.PriceUnit;
 import org.stockcutting.stock.StockItem;
@@ -192,18 +193,22 @@ class JobReaderTest {
                                         Selection.NONE.withCutFrom(new CutFrom("rack-9", in("2.25"), Length.ZERO))));
         assertThat(job.forSale())
                 .containsExactly(new StockItem.ForSale(
-                        "oak-8",
-                        Form.BOARD,
-                        catalog.find("2x6").orElseThrow(),
-                        in("96"),
-                        in("5.375"),
-                        in("1.4375"),
-                        "oak",
-                        Grain.LENGTH,
-                        new Trim(in("1"), in("2"), in("0.25"), in("0.375")),
-                        9,
-                        new Price(new BigDecimal("7.35"), cad, PriceUnit.BOARD_FOOT),
-                        "cabin"));
+                                "oak-8",
+                                Form.BOARD,
+                                catalog.find("2x6").orElseThrow(),
+                                in("96"),
+                                in("5.375"),
+                                in("1.4375"),
+                                "oak",
+                                Grain.LENGTH,
+                                new Trim(in("1"), in("2"), in("0.25"), in("0.375")),
+                                9,
+                                new Price(new BigDecimal("7.35"), cad, PriceUnit.BOARD_FOOT))
+                        .withGrade("cabin")
+                        .withOffer(new Offer(
+                                3,
+                                List.of(new Offer.Break(6, new BigDecimal("7.1"))),
+                                List.of(new Offer.Premium(in("5"), new BigDecimal("7.5"))))));
         assertThat(job.onHand())
                 .hasSize(2)
                 .contains(new StockItem.OnHand(

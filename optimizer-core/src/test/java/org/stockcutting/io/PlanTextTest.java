@@ -42,6 +42,7 @@ import org.stockcutting.plan.TradeOff;
 import org.stockcutting.plan.Unplaced;
 import org.stockcutting.plan.Violation;
 import org.stockcutting.plan.Warning;
+import org.stockcutting.plan.WholeSets;
 import org.stockcutting.plan.YieldFigures;
 import org.stockcutting.stock.Money;
 
@@ -108,7 +109,8 @@ class PlanTextTest {
                         2,
                         new Money(new BigDecimal("3.98"), USD),
                         new Money(new BigDecimal("7.96"), USD),
-                        new BigDecimal("10.67"))),
+                        new BigDecimal("10.67"),
+                        new BuyingLine.Lot(1, 2, 2, 3))),
                 job.onHand(),
                 List.of(
                         new SequenceStep(
@@ -183,7 +185,8 @@ class PlanTextTest {
                                 new Money(new BigDecimal("8.00"), USD)),
                         List.of(new Estimate.AtLeast(1, in("4"), in("60.25"))),
                         200,
-                        "grade fas")));
+                        "grade fas")),
+                new WholeSets(0, 1, List.of(new WholeSets.Lack("bow", 1))));
         return new CuttingPlan(
                 new PlanHeader("job", JobHash.of(job), Status.PARTIAL, StopReason.PROVED, true, 7, 18_211, 1, "1.0.0"),
                 new Money(new BigDecimal("7.96"), USD),
@@ -378,7 +381,8 @@ class PlanTextTest {
         assertThat(list.get("total").textValue()).isEqualTo("7.96");
         assertThat(list.at("/fromOnHand/0").toString()).isEqualTo("{\"stock\":\"rack\",\"quantity\":1}");
         assertThat(CsvTables.buyingList(job, plan(job)))
-                .isEqualTo("stock,quantity,price,total,currency,boardFeet\r\n2x4-8,2,3.98,7.96,USD,10.67\r\n");
+                .isEqualTo("stock,quantity,price,total,currency,boardFeet,used,pack,breakFrom,more\r\n"
+                        + "2x4-8,2,3.98,7.96,USD,10.67,1,2,2,3\r\n");
         ObjectNode review =
                 Documents.parse(ReviewWriter.write(List.of(new Fault("/parts", "no-parts", "a", "b", "c"))));
         assertThat(review.get("valid").booleanValue()).isFalse();

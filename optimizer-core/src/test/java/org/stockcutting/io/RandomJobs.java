@@ -41,6 +41,7 @@ import org.stockcutting.part.ShowFaces;
 import org.stockcutting.stock.Condition;
 import org.stockcutting.stock.Form;
 import org.stockcutting.stock.Money;
+import org.stockcutting.stock.Offer;
 import org.stockcutting.stock.Price;
 import org.stockcutting.stock.PriceUnit;
 import org.stockcutting.stock.RandomBoards;
@@ -234,6 +235,8 @@ final class RandomJobs {
         NominalSize nominal = sheet || random.nextBoolean()
                 ? null
                 : NominalCatalog.standard().find("2x6").orElseThrow();
+        Offer offer = offer();
+        Price price = new Price(amount(), currency, PriceUnit.values()[random.nextInt(offer.pack() > 1 ? 9 : 8)]);
         return new StockItem.ForSale(
                 name(0) + " s" + i,
                 sheet ? Form.SHEET : Form.BOARD,
@@ -245,8 +248,24 @@ final class RandomJobs {
                 Grain.values()[random.nextInt(3)],
                 random.nextBoolean() ? null : trim(),
                 random.nextBoolean() ? null : random.nextInt(40),
-                new Price(amount(), currency, PriceUnit.values()[random.nextInt(8)]),
-                random.nextBoolean() ? null : name(0));
+                price,
+                random.nextBoolean() ? null : name(0),
+                offer);
+    }
+
+    /** Breaks are all at next to nothing, so that none is above the price before it. */
+    private Offer offer() {
+        List<Offer.Break> breaks = new ArrayList<>();
+        for (int n = random.nextInt(3), from = 2; n > 0; n--, from += 1 + random.nextInt(9)) {
+            breaks.add(new Offer.Break(from, new BigDecimal("0.5")));
+        }
+        List<Offer.Premium> premiums = new ArrayList<>();
+        if (random.nextInt(3) == 0) {
+            Length over = Length.inches("1").plus(size(9));
+            premiums.add(new Offer.Premium(over, new BigDecimal("12.5")));
+            premiums.add(new Offer.Premium(over.plus(Length.inches("2")), new BigDecimal("20")));
+        }
+        return new Offer(random.nextBoolean() ? 1 : 1 + random.nextInt(8), breaks, premiums);
     }
 
     private RandomBoards rough(int i, Currency currency) {

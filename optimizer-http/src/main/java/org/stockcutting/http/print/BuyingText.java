@@ -42,6 +42,7 @@ public final class BuyingText {
                 clipped.add(cells);
             }
             page.line("Buying list").table(RIGHT, clipped);
+            notes(plan).forEach(note -> page.wrapped("  " + note, "    "));
         }
         TradeText trade = new TradeText(job, amounts, lengths);
         trade.bill(plan, page);
@@ -76,6 +77,32 @@ public final class BuyingText {
                 plan.cost() == null ? "-" : amounts.money(plan.cost()),
                 feet.signum() == 0 ? "" : amounts.decimal(feet)));
         return rows;
+    }
+
+    /** How it is sold, one sentence for each line that is not simply so many pieces at a price. */
+    public List<String> notes(CuttingPlan plan) {
+        List<String> notes = new ArrayList<>();
+        for (BuyingLine line : plan.derived().buyingList()) {
+            BuyingLine.Lot lot = line.lot();
+            List<String> words = new ArrayList<>();
+            if (lot.pack() > 1) {
+                words.add(PlanText.counted(line.quantity() / lot.pack(), "pack") + " of " + lot.pack()
+                        + (line.price() == null ? "" : " at " + amounts.money(line.price()) + " a pack"));
+            }
+            if (lot.breakFrom() > 0) {
+                words.add("the price from " + lot.breakFrom() + " on");
+            }
+            if (lot.used() < line.quantity()) {
+                words.add(lot.used() + " are cut, " + (line.quantity() - lot.used()) + " left whole");
+            }
+            if (lot.more() > 0) {
+                words.add(lot.more() + " more would cost nothing more");
+            }
+            if (!words.isEmpty()) {
+                notes.add(Clip.to(line.stock(), 28) + ": " + String.join("; ", words) + ".");
+            }
+        }
+        return notes;
     }
 
     private String what(String id) {

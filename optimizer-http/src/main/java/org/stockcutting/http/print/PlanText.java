@@ -15,6 +15,7 @@ import org.stockcutting.plan.Layout;
 import org.stockcutting.plan.LongestOffcut;
 import org.stockcutting.plan.TradeOff;
 import org.stockcutting.plan.Unplaced;
+import org.stockcutting.plan.WholeSets;
 import org.stockcutting.stock.Money;
 import org.stockcutting.stock.StockItem;
 
@@ -40,6 +41,7 @@ public final class PlanText {
             page.wrapped(BoundText.sentence(plan, amounts), "  ");
         }
         unplaced(plan, page);
+        wholeSets(plan, page);
         nearMisses(plan, page);
         tradeOff(plan, page);
         layouts(plan, page);
@@ -62,6 +64,25 @@ public final class PlanText {
         page.gap().line("Can't be made from this wood");
         for (Unplaced missing : plan.unplaced()) {
             page.wrapped("  " + UnplacedText.sentence(missing), "    ");
+        }
+    }
+
+    private void wholeSets(CuttingPlan plan, TextPage page) {
+        WholeSets sets = plan.derived().wholeSets();
+        if (sets == null) {
+            return;
+        }
+        String most = sets.complete() == job.sets()
+                ? ""
+                : sets.atMost() == sets.complete()
+                        ? "; no plan makes more of them whole"
+                        : "; whether " + sets.atMost() + " could be is not known";
+        page.gap().wrapped(sets.complete() + " of " + counted(job.sets(), "set") + " whole" + most + ".", "  ");
+        if (!sets.missing().isEmpty()) {
+            List<String> lacks = sets.missing().stream()
+                    .map(lack -> lack.quantity() + " " + Clip.to(lack.part(), 28))
+                    .toList();
+            page.wrapped("The next one lacks " + String.join(", ", lacks) + ".", "  ");
         }
     }
 

@@ -3,6 +3,7 @@ package org.stockcutting.http.print;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.stockcutting.draw.PrintedLengths;
 import org.stockcutting.job.Job;
 import org.stockcutting.job.Seasons;
@@ -14,6 +15,7 @@ import org.stockcutting.plan.Warning;
 import org.stockcutting.report.BandLine;
 import org.stockcutting.report.Reckoning;
 import org.stockcutting.report.TradeSums;
+import org.stockcutting.stock.Money;
 
 /** The load, and how much wide parts move. */
 final class TradeText {
@@ -56,7 +58,12 @@ final class TradeText {
     /** What is paid beside the material, if anything is. */
     void bill(CuttingPlan plan, TextPage page) {
         Reckoning bill = Reckoning.of(job, plan);
-        if (bill == null || !bill.hasExtras()) {
+        if (bill == null) {
+            return;
+        }
+        Money perSet = bill.perSet(job, plan);
+        if (!bill.hasExtras()) {
+            perSet(perSet, page);
             return;
         }
         List<List<String>> rows = new ArrayList<>();
@@ -73,6 +80,13 @@ final class TradeText {
         }
         rows.add(List.of("to pay", amounts.money(bill.total())));
         page.table(List.of(false, true), rows);
+        perSet(perSet, page);
+    }
+
+    private void perSet(@Nullable Money perSet, TextPage page) {
+        if (perSet != null && perSet.minorUnits() > 0) {
+            page.line("  One of " + job.sets() + " sets comes to " + amounts.money(perSet) + ".");
+        }
     }
 
     /** Strips for edging, one line a kind. */

@@ -55,6 +55,40 @@ class TradeTextTest {
                 .containsPattern("\\$8\\.00 +1 +\\$11\\.00 +<- this plan");
     }
 
+    /** Nine at 2.00 are 18.00, ten at 1.75 are 17.50; three sets of three come to 5.83 each. */
+    @Test
+    void howItIsSoldAndWhatASetComesToIsPrinted() {
+        String job =
+                "{\"sets\": 3, \"parts\": [{\"quantity\": 3, \"length\": \"40\", \"width\": \"4\", \"thickness\": \"1\"}],"
+                        + "\"stock\": [{\"id\": \"slat\", \"length\": \"60\", \"width\": \"4\", \"thickness\": \"1\","
+                        + "\"price\": {\"amount\": \"2.00\"}, %s}]}";
+        assertThat(printed(String.format(job, "\"priceBreaks\": [{\"from\": 10, \"amount\": \"1.75\"}]")))
+                .contains("slat: the price from 10 on; 9 are cut, 1 left whole.")
+                .contains("One of 3 sets comes to $5.83.");
+        assertThat(printed(String.format(job, "\"pack\": 6")))
+                .contains("slat: 2 packs of 6 at $12.00 a pack; 9 are cut, 3 left whole.");
+        assertThat(printed(String.format(job, "\"priceBreaks\": [{\"from\": 10, \"amount\": \"1.80\"}]")))
+                .contains("slat: 1 more would cost nothing more.");
+    }
+
+    /** Three boards of 70 in hold one long and one short part each, or two whole sets of one long and two short ones. */
+    @Test
+    void wholeSetsArePrinted() {
+        String job =
+                "{\"sets\": 3, \"whenShort\": \"whole-sets\", \"shop\": {\"kerf\": {\"crosscut\": \"0\", \"rip\": \"0\"}},"
+                        + "\"parts\": [{\"id\": \"long\", \"length\": \"40\", \"width\": \"2\", \"thickness\": \"1\"},"
+                        + "{\"id\": \"short\", \"quantity\": 2, \"length\": \"30\", \"width\": \"2\", \"thickness\": \"1\"}],"
+                        + "\"onHand\": [{\"id\": \"b\", \"quantity\": 3, \"length\": \"70\", \"width\": \"2\", \"thickness\": \"1\"}]}";
+        assertThat(printed(job))
+                .contains("2 of 3 sets whole; no plan makes more of them whole.")
+                .contains("The next one lacks 1 long, 2 short.");
+    }
+
+    private static String printed(String document) {
+        Job job = new JobReader().read(document).orThrow();
+        return new PlanText(job).print(new Optimizer().plan(job));
+    }
+
     @Test
     void theBillAndTheStripsArePrinted() {
         String text = text(

@@ -70,7 +70,8 @@ final class BuyingPages {
         if (plan.derived().buyingList().isEmpty()) {
             flow.paragraph(plan.derived().estimates().isEmpty() ? "Nothing to buy." : "Nothing to buy of fixed sizes.");
         } else {
-            List<List<String>> rows = new BuyingText(job, amounts, lengths).rows(plan);
+            BuyingText text = new BuyingText(job, amounts, lengths);
+            List<List<String>> rows = text.rows(plan);
             List<String> head = rows.get(0);
             Table table = new Table()
                     .numbers(head.get(0))
@@ -88,6 +89,7 @@ final class BuyingPages {
                 }
             }
             flow.table(table);
+            text.notes(plan).forEach(flow::paragraph);
         }
         if (!plan.layouts().isEmpty()) {
             flow.paragraph(BoundText.sentence(plan, amounts));
