@@ -21,6 +21,7 @@ import org.stockcutting.plan.Replan;
 import org.stockcutting.plan.Violation;
 import org.stockcutting.plan.Worklog;
 import org.stockcutting.solve.Solver;
+import org.stockcutting.wood.GradeMixes;
 import org.stockcutting.wood.WoodRisk;
 import org.stockcutting.wood.WoodSimulation;
 
@@ -247,6 +248,25 @@ public final class Optimizer {
      */
     public WoodRisk sure(Job job, CuttingPlan plan, CancelToken cancel) {
         return new WoodSimulation(JobOrder.of(job).sorted(), this::placesAll, cancel).run(plan);
+    }
+
+    /**
+     * What the job costs from each grade for sale alone and from mixes of two, each with as many boards as are wanted to be sure. An estimate
+     * from the knots that are expected of each grade; makes a plan and a simulation for each of at most a dozen mixes and the grades.
+     *
+     * @param job a job with stock for sale of at least two grades that serve the same parts
+     * @param effort how hard to search for each plan
+     * @param cancel stops the searches early, and gives the simulation up
+     * @throws JobRefusedException if the job cannot be planned as it stands
+     * @throws java.util.concurrent.CancellationException if it was cancelled before all purchases were simulated
+     */
+    public GradeMixes grades(Job job, Effort effort, CancelToken cancel) {
+        review(job);
+        return new GradeTrials(
+                        JobOrder.of(job.withEffort(effort)).sorted(),
+                        some -> planReviewed(some, effort, ProgressListener.NONE, cancel),
+                        (some, plan) -> sure(some, plan, cancel))
+                .run();
     }
 
     private boolean placesAll(Job purchase, Effort effort) {

@@ -17,6 +17,7 @@ import org.stockcutting.mishap.Want;
 import org.stockcutting.pattern.PlacedPiece;
 import org.stockcutting.plan.BuyingLine;
 import org.stockcutting.plan.CuttingPlan;
+import org.stockcutting.plan.Estimate;
 import org.stockcutting.plan.Layout;
 import org.stockcutting.plan.Replan;
 import org.stockcutting.plan.Unplaced;
@@ -98,8 +99,11 @@ final class Replanning {
                     + (stopped ? " found no place before the search ended: " : " can't be made from this wood: ")
                     + line.remedy() + ".");
         }
-        if (plan.derived().buyingList().isEmpty()) {
+        if (plan.derived().buyingList().isEmpty() && plan.derived().estimates().isEmpty()) {
             notes.add("Nothing has to be bought.");
+        }
+        for (Estimate estimate : plan.derived().estimates()) {
+            notes.add("Buy about " + estimate.boardFeet() + " board feet of " + estimate.stock() + ", an estimate.");
         }
         for (BuyingLine line : plan.derived().buyingList()) {
             notes.add("Buy " + line.quantity() + " x " + line.stock()

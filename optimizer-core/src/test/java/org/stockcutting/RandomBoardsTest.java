@@ -28,10 +28,12 @@ import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.Derived;
 import org.stockcutting.plan.Estimate;
 import org.stockcutting.plan.PlanHeader;
+import org.stockcutting.plan.Replan;
 import org.stockcutting.plan.Status;
 import org.stockcutting.plan.Unplaced;
 import org.stockcutting.plan.Violation;
 import org.stockcutting.plan.Warning;
+import org.stockcutting.plan.Worklog;
 
 /** Boards of random size: what is known is planned, the rest is estimated, says so, and every figure of it that can be checked is. */
 class RandomBoardsTest {
@@ -180,6 +182,24 @@ class RandomBoardsTest {
         // By hand: 40 in before the knot and 53 behind it hold one length of 30 each, two side by side: four rails a
         // board.
         assertThat(open).containsExactly(14, 10, 6, 2, 0);
+    }
+
+    /** After a mishap too: two steps done, and what is left to buy is told as the estimate that it is. */
+    @Test
+    void itIsEstimatedAgainAfterAMishap() {
+        String owned =
+                "{\"id\": \"m0\", \"nominal\": \"4/4\", \"length\": 96, \"width\": 7, \"zones\": [{\"from\": 40, \"to\": 43}]}";
+        Job job = job(part("rail", 10, "30", "3"), ROUGH, "\"onHand\": [" + owned + "]");
+        CuttingPlan plan = OPTIMIZER.plan(job);
+        assertThat(only(plan).parts()).containsExactly(new Estimate.Served("rail", 6));
+        Worklog log = new Worklog(plan.header().jobHash(), List.of(1, 2), List.of(), List.of(), List.of());
+        Replan replan = OPTIMIZER.replan(job, plan, log);
+        assertThat(replan.plan().derived().estimates())
+                .flatExtracting(Estimate::parts)
+                .containsExactly(new Estimate.Served("rail", 6));
+        assertThat(replan.notes())
+                .anyMatch(note -> note.startsWith("Buy about ") && note.endsWith("of rough, an estimate."));
+        assertThat(replan.notes()).noneMatch(note -> note.contains("Nothing has to be bought"));
     }
 
     @Test
@@ -383,12 +403,16 @@ class RandomBoardsTest {
     @Test
     void whatDoesNotBelongToAFormIsRefused() {
         JobReading reading = read("{\"parts\": [" + part("a", 1, "20", "3") + "], \"stock\": ["
-                + ROUGH.replace("\"form\"", "\"available\": 3, \"form\"").replace("\"leastLength\": 72, ", "")
+                + ROUGH.replace("\"form\"", "\"available\": 3, \"pack\": 2, \"form\"")
+                        .replace("\"leastLength\": 72, ", "")
                 + ", {\"length\": 90, \"leastLength\": 50, \"width\": 4, \"thickness\": 1, \"price\": {\"amount\": 2}},"
                 + ROUGH.replace("4/4", "2x6").replace("rough", "other") + "]}");
         assertThat(reading.faults())
                 .extracting(fault -> fault.pointer() + " " + fault.code())
                 .contains(
-                        "/stock/0/available conflict", "/stock/0/leastLength missing", "/stock/1/leastLength conflict");
+                        "/stock/0/available conflict",
+                        "/stock/0/pack conflict",
+                        "/stock/0/leastLength missing",
+                        "/stock/1/leastLength conflict");
     }
 }

@@ -125,7 +125,11 @@ final class StockReader {
                 entry.missing(name, "a length", "the least of the boards; length and width are the greatest");
             }
         }
-        exclude(entry, List.of("available", "grain"), "Boards of random size", "are bought by volume and lie along");
+        exclude(
+                entry,
+                List.of("available", "grain", "pack", "priceBreaks", "widthPremiums"),
+                "Boards of random size",
+                "are bought by volume and lie along");
         return new RandomBoards(
                 c.id,
                 c.nominal,

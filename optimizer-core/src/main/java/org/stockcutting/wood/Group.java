@@ -48,16 +48,26 @@ record Group(
         return quantities.stream().mapToInt(Integer::intValue).sum();
     }
 
-    /** Index of the stock of which more are taken: the longest that can still be had, else the longest. */
+    /**
+     * Index of the stock of which more are taken: the longest that can still be had, else the longest; of equal lengths that whose grade serves
+     * most kinds of pieces.
+     */
     int extra() {
         int best = 0;
         for (int k = 1; k < bought.size(); k++) {
-            boolean longer = bought.get(k).length().isMoreThan(bought.get(best).length());
+            int length = bought.get(k).length().compareTo(bought.get(best).length());
+            boolean longer = length > 0 || (length == 0 && served(k) > served(best));
             if (spare(k) > 0 && (longer || spare(best) == 0)) {
                 best = k;
             }
         }
         return best;
+    }
+
+    private long served(int kind) {
+        return pieces.stream()
+                .filter(piece -> piece.part().selection().takes(bought.get(kind).grade()))
+                .count();
     }
 
     /** How many more of it can be had. */

@@ -49,6 +49,7 @@ final class RootCommand implements Runnable {
                 .addSubcommand(new ReplanCommand())
                 .addSubcommand(new EnoughCommand())
                 .addSubcommand(new SureCommand(planner))
+                .addSubcommand(new GradesCommand())
                 .addSubcommand(new CheckCommand())
                 .addSubcommand(new ReviewCommand())
                 .addSubcommand(new ServeCommand(planner));
