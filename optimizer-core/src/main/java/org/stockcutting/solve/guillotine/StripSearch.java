@@ -19,10 +19,15 @@ final class StripSearch {
 
     private static final int ROOT_ROUNDS = 1_000;
     private static final int ROUNDS = 25;
-    /** Tries without gain after which the search ends; one in so many is a dive from the start. */
-    private static final int PATIENCE = 400;
-
+    private static final long LEAST_PATIENCE = 100;
+    private static final long PATIENCE_A_PIECE = 5;
+    private static final long MOST_PATIENCE = 4_000;
+    /** Of so many tries one is a dive from the start. */
     private static final int DIVE_EVERY = 25;
+    /** Most boards whose pieces are cut anew. */
+    private static final int MOST_MENDED = 7;
+    /** How often a later dive leaves the programme's first choice. */
+    private static final double DEVIATE = 0.2;
     /** Values this near below a whole number count as one. */
     private static final double WHOLE = 1 - 1e-6;
 
@@ -130,12 +135,19 @@ final class StripSearch {
         master.generate(meter, ROOT_ROUNDS);
         root = master.basis();
         keep(dive(none, Long.MAX_VALUE, 0, meter));
+        long patience = patience();
         int fruitless = 0;
-        while (!isProved() && !meter.isExhausted() && fruitless < PATIENCE) {
+        while (!isProved() && !meter.isExhausted() && fruitless < patience) {
             boolean again = fruitless % DIVE_EVERY == DIVE_EVERY - 1;
-            boolean better = again ? keep(dive(none, best.cost(), 0.15, meter)) : keep(mend(meter));
+            boolean better = again ? keep(dive(none, best.cost(), DEVIATE, meter)) : keep(mend(meter));
             fruitless = better ? 0 : fruitless + 1;
         }
+    }
+
+    /** Tries without gain after which the search ends. */
+    private long patience() {
+        long pieces = model.instance.items().stream().mapToLong(i -> i.demand()).sum();
+        return Math.min(MOST_PATIENCE, LEAST_PATIENCE + PATIENCE_A_PIECE * pieces);
     }
 
     private void bound(Draft none, WorkMeter meter) {
@@ -150,31 +162,39 @@ final class StripSearch {
         bound = master.raised(area.costUnit()) > 0 ? master.raised(area.costUnit()) : Answer.NO_BOUND;
     }
 
+    /** Takes a better draft; of equal ones the one whose free wood is gathered on fewer boards, since that is how a board is saved. */
     private boolean keep(Draft draft) {
-        if (!draft.isBetterThan(best)) {
-            return false;
+        if (draft.isBetterThan(best)) {
+            best = draft;
+            return true;
         }
-        best = draft;
-        return true;
+        if (!best.isBetterThan(draft) && gathered(draft) > gathered(best) + 1e-9) {
+            best = draft;
+        }
+        return false;
     }
 
-    /** The pieces of a few boards, rather empty ones, once more. */
+    private static double gathered(Draft draft) {
+        double sum = 0;
+        for (Board board : draft.boards) {
+            sum += board.density() * board.density();
+        }
+        return sum;
+    }
+
+    /** The pieces of the emptiest board and a few others once more. */
     private Draft mend(WorkMeter meter) {
         Draft draft = best.copy();
-        int wanted = Math.min(draft.boards.size(), 2 + dice.below(6));
-        for (int n = 0; n < wanted; n++) {
-            int chosen = -1;
-            for (int k = 0; k < 3; k++) {
-                int b = dice.below(draft.boards.size());
-                if (chosen < 0
-                        || draft.boards.get(b).density()
-                                < draft.boards.get(chosen).density()) {
-                    chosen = b;
-                }
-            }
-            draft.remove(chosen);
+        int wanted = Math.min(draft.boards.size(), 2 + dice.below(MOST_MENDED - 1));
+        int emptiest = 0;
+        for (int b = 1; b < draft.boards.size(); b++) {
+            emptiest =
+                    draft.boards.get(b).density() < draft.boards.get(emptiest).density() ? b : emptiest;
         }
-        return dive(draft, best.cost(), dice.below(3) == 0 ? 0 : 0.2, meter);
+        for (int n = 0; n < wanted; n++) {
+            draft.remove(n == 0 ? emptiest : dice.below(draft.boards.size()));
+        }
+        return dive(draft, best.cost() + 1, dice.below(3) == 0 ? 0 : DEVIATE, meter);
     }
 
     /**
@@ -195,8 +215,7 @@ final class StripSearch {
                 break;
             }
         }
-        long cap = target == Long.MAX_VALUE ? target : target - area.costUnit();
-        filling.recreate(draft, cap, dice);
+        filling.recreate(draft, target == Long.MAX_VALUE ? target : target - 1, dice);
         filling.moveToCheaper(draft);
         return draft;
     }
