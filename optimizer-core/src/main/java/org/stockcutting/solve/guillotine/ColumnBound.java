@@ -1,5 +1,6 @@
 package org.stockcutting.solve.guillotine;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
@@ -22,6 +23,9 @@ final class ColumnBound {
     /** A shortfall of one piece costs this many of the dearest board. */
     private static final double PENALTY = 100;
 
+    /** Rounds that most jobs need, for each type. */
+    private static final long ROUNDS_PER_TYPE = 3;
+
     private static final double TOLERANCE = 1e-7;
     /** Right-hand sides are moved apart by about this much, so that the simplex method seldom stands still (Charnes 1952). */
     private static final double SHIFT = 1e-7;
@@ -35,11 +39,14 @@ final class ColumnBound {
     private final int[] rowOfType;
     private final int[] rowOfStock;
     private final Set<String> known = new HashSet<>();
+    private final List<PriceList.Column> columns = new ArrayList<>();
     private double[] duals;
     private double best = Double.NEGATIVE_INFINITY;
     private boolean finished;
     private double smooth = SMOOTH;
     private long operations;
+    private long rounds;
+    private long steps;
 
     /**
      * @param demand pieces that are placed, by type
@@ -97,8 +104,7 @@ final class ColumnBound {
     /** Takes a plan's boards as columns. */
     void learn(Draft draft) {
         for (Board board : draft.boards) {
-            add(new PriceList.Column(
-                    board.stock, Arrays.stream(board.counts).asDoubleStream().toArray()));
+            add(PriceList.Column.of(board));
         }
     }
 
@@ -107,6 +113,7 @@ final class ColumnBound {
         if (PriceList.isEmpty(column) || !known.add(column.stock() + Arrays.toString(column.counts()))) {
             return false;
         }
+        columns.add(column);
         int[] rows = new int[model.types + 1];
         double[] values = new double[model.types + 1];
         int size = 0;
@@ -133,6 +140,18 @@ final class ColumnBound {
     }
 
     private void round(WorkMeter meter) {
+        rounds++;
+        long before = meter.used();
+        solveAndPrice(meter);
+        steps += meter.used() - before;
+    }
+
+    /** About how many steps are still needed until the bound is finished, by what a round has taken so far. */
+    long stepsToGo() {
+        return rounds == 0 ? Long.MAX_VALUE : Math.max(0, steps / rounds * (ROUNDS_PER_TYPE * model.types - rounds));
+    }
+
+    private void solveAndPrice(WorkMeter meter) {
         simplex.minimise();
         double[] y = simplex.duals();
         double[] exact = new double[model.types];
@@ -192,6 +211,15 @@ final class ColumnBound {
 
     boolean isFinished() {
         return finished;
+    }
+
+    /** All columns of the programme, in the order in which they came. */
+    List<PriceList.Column> columns() {
+        return columns;
+    }
+
+    PriceList prices() {
+        return prices;
     }
 
     /** The bound before it is rounded up to what boards can cost; negative infinity before the first round. */

@@ -31,6 +31,13 @@ final class Draft {
         this.cost = other.cost;
     }
 
+    /** What is left to do once this draft's boards are fixed: their cost and their pieces count, they themselves are not in it. */
+    Draft rest() {
+        Draft rest = new Draft(this);
+        rest.boards.clear();
+        return rest;
+    }
+
     Draft copy() {
         yard.count(8L * boards.size() + left.length);
         return new Draft(this);

@@ -31,8 +31,18 @@ final class PriceList {
             ExactPricing pricing,
             @Nullable ZonePricing zones) {}
 
-    /** One column: how many of each type a board of this stock gives at most; fractional where it is priced by area. */
-    record Column(int stock, double[] counts) {}
+    /**
+     * One column: how many of each type a board of this stock gives at most.
+     *
+     * @param pattern how they lie, padded; null where the board is priced by area and counts may be fractional
+     */
+    record Column(int stock, double[] counts, @Nullable Cell pattern) {
+        /** What a board gives. */
+        static Column of(Board board) {
+            return new Column(
+                    board.stock, Arrays.stream(board.counts).asDoubleStream().toArray(), board.root);
+        }
+    }
 
     /** Most worth of each stock's boards, and the columns that have it. */
     record Prices(double[] value, List<Column> columns) {}
@@ -97,12 +107,12 @@ final class PriceList {
             if (kind.zones() != null) {
                 ExactPricing.Priced priced = kind.zones().price(worth);
                 most[k] = priced.value();
-                best[k] = new Column(kind.stock(), counts(priced.pattern()));
+                best[k] = new Column(kind.stock(), counts(priced.pattern()), priced.pattern());
                 meter.spend(Weights.of((long) kind.zones().work()));
             } else if (kind.exact()) {
                 ExactPricing.Priced priced = kind.pricing().price(worth);
                 most[k] = priced.value();
-                best[k] = new Column(kind.stock(), counts(priced.pattern()));
+                best[k] = new Column(kind.stock(), counts(priced.pattern()), priced.pattern());
                 meter.spend(Weights.of(kind.pricing().takeOperations()));
             } else {
                 best[k] = byArea(kind.stock(), worth);
@@ -114,7 +124,7 @@ final class PriceList {
         List<Column> columns = new ArrayList<>();
         for (int s = 0; s < value.length; s++) {
             value[s] = most[kindOf[s]];
-            columns.add(new Column(s, best[kindOf[s]].counts()));
+            columns.add(new Column(s, best[kindOf[s]].counts(), best[kindOf[s]].pattern()));
         }
         return new Prices(value, columns);
     }
@@ -157,7 +167,7 @@ final class PriceList {
         if (best >= 0) {
             counts[best] = model.boardArea(s) / leastArea(s, best);
         }
-        return new Column(s, counts);
+        return new Column(s, counts, null);
     }
 
     private double leastArea(int s, int t) {

@@ -22,6 +22,17 @@ final class Pruning {
         return settled(board, new Board(board.yard, board.stock, root));
     }
 
+    /** The board with no more pieces of a type than this many. */
+    static Board within(Board board, int[] most) {
+        Board within = board;
+        for (int t = 0; t < most.length; t++) {
+            while (within.counts[t] > most[t]) {
+                within = without(within, firstOf(within.root, t), 0);
+            }
+        }
+        return within;
+    }
+
     private static int depthOf(Cell root, int index) {
         int depth = 0;
         int rest = index;

@@ -1,6 +1,5 @@
 package org.stockcutting.solve.guillotine;
 
-import java.util.Arrays;
 import org.stockcutting.solve.instance.Weights;
 import org.stockcutting.solve.instance.WorkMeter;
 
@@ -22,16 +21,13 @@ final class TreeSearch {
 
     private final Yard yard;
     private final Model model;
-    private final Filling filling;
     private final AreaBound bound;
     private final Dice dice;
+    private final Walk walk;
     private final double[] price;
-    private final double[] history = new double[HISTORY];
+    private final double[] weight;
     private Draft best;
-    private Draft current;
-    private long cap;
     private long least;
-    private int step;
     private long idle;
     private long roundIdle;
     private double roundBest;
@@ -45,13 +41,16 @@ final class TreeSearch {
     TreeSearch(Yard yard, AreaBound bound, Draft start, long seed) {
         this.yard = yard;
         this.model = yard.model;
-        this.filling = new Filling(yard);
         this.bound = bound;
         this.dice = new Dice(seed);
+        this.walk = new Walk(yard, dice);
         this.best = start;
-        this.current = start;
         this.least = bound.of(placeable());
         this.price = prices();
+        this.weight = new double[model.types];
+        for (int t = 0; t < model.types; t++) {
+            weight[t] = model.item(t).weight();
+        }
     }
 
     private int[] placeable() {
@@ -106,8 +105,8 @@ final class TreeSearch {
         // Each round starts again from the best; a round that leads nowhere ends early.
         long roundPatience = Math.max(400, patience / 6);
         if (!started) {
+            restart();
             started = true;
-            roundBest = restart();
         }
         while (idle < patience && !isProved()) {
             move(roundPatience, listener);
@@ -118,29 +117,28 @@ final class TreeSearch {
     }
 
     private void move(long roundPatience, Listener listener) {
-        Draft next = current.copy();
-        ruin(next);
-        filling.recreate(next, cap, dice);
-        double energy = energy(next);
+        Draft next = walk.move();
         idle++;
         roundIdle++;
-        int slot = Math.floorMod(step++, HISTORY);
-        if (energy <= energy(current) || energy <= history[slot]) {
-            current = next;
-        }
-        history[slot] = Math.min(history[slot], energy(current));
         if (next.isBetterThan(best)) {
-            best = next;
+            improve(next);
             listener.improved(best);
-            idle = 0;
-            roundIdle = 0;
-            roundBest = model.paysOffcuts ? energy : restart();
-        } else if (energy < roundBest) {
-            roundBest = energy;
+        } else if (walk.reached() < roundBest) {
+            roundBest = walk.reached();
             roundIdle = 0;
         } else if (roundIdle > roundPatience) {
+            restart();
+        }
+    }
+
+    private void improve(Draft better) {
+        best = better;
+        idle = 0;
+        if (model.paysOffcuts) {
             roundIdle = 0;
-            roundBest = restart();
+            roundBest = walk.reached();
+        } else {
+            restart();
         }
     }
 
@@ -158,74 +156,42 @@ final class TreeSearch {
         return isComplete() && best.cost() <= least;
     }
 
-    /** Sets the next goal and takes out boards until the draft is within it; returns the energy it starts with. */
-    private double restart() {
-        current = best.copy();
-        if (model.paysOffcuts || best.cost() <= 0 || (!isComplete() && dice.below(2) == 0)) {
-            cap = Long.MAX_VALUE;
-        } else {
-            cap = best.cost() - bound.costUnit();
-            while (current.cost() > cap) {
-                current.remove(costly());
+    /** Sets the next goal and takes out boards until the draft is within it. */
+    private void restart() {
+        Draft start = best.copy();
+        long cap = Long.MAX_VALUE;
+        if (!model.paysOffcuts && best.cost() > 0 && (isComplete() || dice.below(2) != 0)) {
+            cap = goal();
+            while (start.cost() > cap) {
+                start.remove(costly(start));
             }
-            filling.recreate(current, cap, dice);
         }
-        double energy = energy(current);
-        Arrays.fill(history, energy);
-        return energy;
+        walk.start(start, cap, isComplete() || model.paysOffcuts ? price : weight, HISTORY);
+        roundIdle = 0;
+        roundBest = walk.reached();
+    }
+
+    /** The most that a better plan may cost. */
+    long goal() {
+        return best.cost() - bound.costUnit();
+    }
+
+    /** What a missing piece of each type counts while the search goes for a cheaper plan. */
+    double[] price() {
+        return price;
     }
 
     /** A board to give up: of a few that cost something, the emptiest. */
-    private int costly() {
+    private int costly(Draft draft) {
         int chosen = -1;
         for (int n = 0; n < 3 || chosen < 0; n++) {
-            int b = dice.below(current.boards.size());
-            Board board = current.boards.get(b);
+            int b = dice.below(draft.boards.size());
+            Board board = draft.boards.get(b);
             if (board.cost > 0
-                    && (chosen < 0
-                            || board.density() < current.boards.get(chosen).density())) {
+                    && (chosen < 0 || board.density() < draft.boards.get(chosen).density())) {
                 chosen = b;
             }
         }
         return chosen;
-    }
-
-    private double energy(Draft draft) {
-        double energy = model.paysOffcuts ? draft.cost() : 0;
-        boolean byWeight = !isComplete();
-        for (int t = 0; t < model.types; t++) {
-            energy += draft.left[t]
-                    * (byWeight && !model.paysOffcuts ? model.item(t).weight() : price[t]);
-        }
-        return energy;
-    }
-
-    /** Takes a few pieces, cells or whole boards out. */
-    private void ruin(Draft draft) {
-        if (draft.boards.isEmpty()) {
-            return;
-        }
-        if (dice.below(12) == 0) {
-            draft.remove(dice.below(draft.boards.size()));
-            return;
-        }
-        int boards = Math.min(draft.boards.size(), 1 + dice.below(3));
-        int goal = 1 + dice.below(8);
-        for (int n = 0; n < boards && !draft.boards.isEmpty(); n++) {
-            ruinBoard(draft, dice.below(draft.boards.size()), Math.max(1, goal / boards));
-        }
-    }
-
-    private void ruinBoard(Draft draft, int index, int goal) {
-        Board board = draft.boards.get(index);
-        int keep = board.root.pieces - goal;
-        while (board.root.pieces > Math.max(0, keep)) {
-            board = Pruning.without(board, dice.below(board.root.pieces), dice.below(3));
-        }
-        if (board.isEmpty()) {
-            draft.remove(index);
-        } else {
-            draft.replace(index, board);
-        }
     }
 }

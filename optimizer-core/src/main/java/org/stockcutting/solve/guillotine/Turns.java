@@ -9,8 +9,9 @@ import org.stockcutting.solve.instance.WorkMeter;
 
 /**
  * Search and bound by turns, each turn longer than the one before: a short search ends most jobs, strips by column generation give what
- * is still open a better start, the bound tells the search when to stop and whether it is worth going on. While the search goes on, the bound takes at most a third of what the meter
- * still allows, and nothing where that is too little to get anywhere.
+ * is still open a better start, the bound tells the search when to stop and whether it is worth going on, and dives go for what it does not
+ * rule out. While the search goes on, the bound takes at most a third of what the meter still allows, half of it where that should
+ * finish it, and nothing where that is too little to get anywhere.
  */
 final class Turns {
 
@@ -28,13 +29,16 @@ final class Turns {
     private final List<StripSearch> strips;
     private final Engine.EngineListener listener;
     private @Nullable ScaleBound scales;
+    private final long seed;
     private @Nullable ColumnBound columns;
+    private @Nullable Dive dive;
 
     Turns(Yard yard, AreaBound area, Draft start, long seed, Engine.EngineListener listener) {
         this.yard = yard;
         this.area = area;
         this.answers = new Answers(area);
         this.listener = listener;
+        this.seed = seed;
         this.search = new TreeSearch(yard, area, start, seed);
         this.strips = StripSearch.of(yard, area, seed);
         improved(start);
@@ -57,10 +61,13 @@ final class Turns {
                 strips(meter);
             }
             boolean tired = search.idle() >= (isHopeful() ? HOPE * patience : patience);
-            if (search.isProved() || meter.isExhausted() || (tired && isBoundDone())) {
+            if (search.isProved() || meter.isExhausted() || (tired && isBoundDone() && isDiveDone())) {
                 break;
             }
             bound(meter, boundSteps, tired);
+            if (searchSteps > FIRST_SEARCH) {
+                dive(meter);
+            }
             searchSteps = searchSteps == FIRST_SEARCH ? SECOND_SEARCH : 2 * searchSteps;
             boundSteps = searchSteps;
         }
@@ -108,9 +115,37 @@ final class Turns {
         }
     }
 
+    /** True if diving again would hardly help. */
+    private boolean isDiveDone() {
+        return columns == null
+                || !Dive.suits(yard.model)
+                || (dive != null && dive.dives() >= mostDives(yard.model.instance));
+    }
+
+    /** As for patience: few for small jobs. */
+    private static long mostDives(Instance instance) {
+        return 2 + instance.items().stream().mapToLong(i -> i.demand()).sum() / 10;
+    }
+
+    /** Where the bound says that less may be possible. */
+    private void dive(WorkMeter meter) {
+        if (columns == null || isDiveDone() || !search.isComplete() || search.isProved()) {
+            return;
+        }
+        if (dive == null) {
+            dive = new Dive(yard, columns, search.price(), seed);
+        }
+        Draft found = dive.run(meter, search.goal());
+        if (found != null) {
+            search.take(found);
+            improved(found);
+        }
+    }
+
     /** @param alone true if the search has ended, so that the bound may take all that is left */
     private void bound(WorkMeter meter, long steps, boolean alone) {
-        long share = Math.min(steps, alone ? meter.left() : meter.left() / 3);
+        boolean nearlyDone = columns != null && columns.stepsToGo() <= meter.left() / 2;
+        long share = nearlyDone ? meter.left() / 2 : Math.min(steps, alone ? meter.left() : meter.left() / 3);
         if (isBoundDone() || (!alone && share < LEAST_BOUND)) {
             return;
         }

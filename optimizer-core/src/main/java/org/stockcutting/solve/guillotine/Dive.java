@@ -1,0 +1,265 @@
+package org.stockcutting.solve.guillotine;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.stockcutting.solve.instance.Weights;
+import org.stockcutting.solve.instance.WorkMeter;
+
+/**
+ * Looks for a plan within a cost that the bound does not rule out: boards are fixed one pattern after the other, most used first, and the
+ * linear programme is solved again for what is missing, with new patterns. As fixed boards are full ones, all the room to spare gathers
+ * in the last few; these are filled by ruin and recreate. A fixed pattern after which the programme costs too much is put back and not
+ * fixed again in this dive.
+ *
+ * <p>The bound's patterns may hold more pieces of a type than are wanted, and then say little about plans. So patterns are made here
+ * that respect what is missing: patterns in use are refitted under the duals; where that gives nothing, exact pricing does, its
+ * pattern cut down to what is missing and refitted, and again with every piece too many taking two in a hundred off the type's worth.
+ * Patterns stay in the pool, so the next dive starts from a better programme.
+ */
+final class Dive {
+
+    /** Pricing rounds after each fixed pattern; four times as many before the first one. */
+    private static final int ROUNDS = 8;
+    /** Exact pricings in a round, with less and less worth for types of which there are too many. */
+    private static final int TRIES = 8;
+
+    private static final double LESS = 0.02;
+    /** Moves that refit a pattern in use, and one of exact pricing. */
+    private static final int FEW_MOVES = 50;
+
+    private static final int MOVES = 500;
+    /** Shares of the room between bound and cost that the programme may take up without a further round, at the start and the end. */
+    private static final double FIRST_SHARE = 0.3;
+
+    private static final double LAST_SHARE = 0.7;
+    /** Patterns that may be put back in a dive, in all and one after the other. */
+    private static final int MOST_BANS = 10;
+
+    private static final int BANS_IN_A_ROW = 3;
+    /** The last boards, left to search: at least two, with so many more by chance. */
+    private static final int LAST_BOARDS = 9;
+
+    /** Fewer stages are left to {@link StripSearch}. */
+    private static final int LEAST_STAGES = 4;
+
+    private static final int MEMORY = 200;
+    private static final long REST_STEPS = 400_000;
+    private static final long WHOLE_STEPS = 300_000;
+
+    private final Yard yard;
+    private final Model model;
+    private final ColumnBound bound;
+    private final double[] missing;
+    private final Dice dice;
+    private final Walk walk;
+    private final Refit refit;
+    private final List<PriceList.Column> pool = new ArrayList<>();
+    private int learnt;
+    private double root;
+    private int dives;
+
+    /**
+     * @param bound where patterns come from; it may go on between dives
+     * @param missing what a missing piece of each type counts
+     */
+    Dive(Yard yard, ColumnBound bound, double[] missing, long seed) {
+        this.yard = yard;
+        this.model = yard.model;
+        this.bound = bound;
+        this.missing = missing;
+        this.dice = new Dice(seed);
+        this.walk = new Walk(yard, dice);
+        this.refit = new Refit(model, dice);
+    }
+
+    /** True if most patterns of exact pricing are patterns of this shop. */
+    static boolean suits(Model model) {
+        for (int s = 0; s < model.stocks; s++) {
+            if (model.hasZones(s)) {
+                return false;
+            }
+        }
+        return model.instance.limits().stages() >= LEAST_STAGES
+                && !model.paysOffcuts
+                && model.instance.groups().isEmpty();
+    }
+
+    /** How often it has dived. */
+    int dives() {
+        return dives;
+    }
+
+    /** Dives once; a draft without anything missing that costs no more than this, or null. */
+    @Nullable Draft run(WorkMeter meter, long cost) {
+        dives++;
+        learn();
+        Draft fixed = new Draft(yard);
+        int boards = 2 + dice.below(LAST_BOARDS);
+        double noise = dives == 1 ? 0 : 0.5 * dice.unit();
+        List<PriceList.Column> banned = new ArrayList<>();
+        RestProgramme programme = solved(fixed, cost, 4 * ROUNDS, meter);
+        root = Math.max(root, programme.value());
+        int inARow = 0;
+        while (!meter.isExhausted() && inARow < BANS_IN_A_ROW && banned.size() < MOST_BANS) {
+            int chosen = choose(programme, banned, noise, boards);
+            if (chosen < 0) {
+                break;
+            }
+            PriceList.Column column = programme.columns().get(chosen);
+            Draft next = fixed.copy();
+            fix(next, column, Math.max(1, (int) (programme.use(chosen) + 1e-6)), cost);
+            RestProgramme after =
+                    next.boards.size() == fixed.boards.size() ? programme : solved(next, cost, ROUNDS, meter);
+            if (after == programme || next.cost() + after.value() > cost + 1e-6) {
+                banned.add(column);
+                inARow++;
+            } else {
+                fixed = next;
+                programme = after;
+                inARow = 0;
+            }
+        }
+        return finish(fixed, cost, meter);
+    }
+
+    /** Takes the patterns that the bound has found since the last dive. */
+    private void learn() {
+        List<PriceList.Column> columns = bound.columns();
+        for (; learnt < columns.size(); learnt++) {
+            PriceList.Column column = columns.get(learnt);
+            Cell pattern = column.pattern();
+            if (pattern != null && yard.allows(column.stock(), pattern)) {
+                pool.add(column);
+            }
+        }
+        root = Math.max(root, bound.value());
+    }
+
+    /** The column to fix next; -1 if so few boards are left that search does better. */
+    private int choose(RestProgramme programme, List<PriceList.Column> banned, double noise, int boards) {
+        double sum = 0;
+        double most = 0;
+        int chosen = -1;
+        for (int c = 0; c < programme.columns().size(); c++) {
+            double use = programme.use(c);
+            sum += use;
+            double rank = use * (1 - noise * dice.unit());
+            if (rank > most + 1e-9 && !banned.contains(programme.columns().get(c))) {
+                most = rank;
+                chosen = c;
+            }
+        }
+        return sum <= boards ? -1 : chosen;
+    }
+
+    private void fix(Draft draft, PriceList.Column column, int copies, long cost) {
+        Cell pattern = column.pattern();
+        long price = model.stock(column.stock()).cost();
+        for (int n = 0; n < copies && pattern != null; n++) {
+            if (draft.available(column.stock()) == 0 || draft.cost() + price > cost) {
+                return;
+            }
+            Board board = Pruning.within(new Board(yard, column.stock(), pattern), RestProgramme.most(draft));
+            if (board.isEmpty()) {
+                return;
+            }
+            draft.add(board);
+        }
+    }
+
+    /** The programme for what a draft misses, with new patterns while it takes up too much of the room there is. */
+    private RestProgramme solved(Draft draft, long cost, int rounds, WorkMeter meter) {
+        double share = FIRST_SHARE + (LAST_SHARE - FIRST_SHARE) * draft.cost() / Math.max(1, cost);
+        double enough = root + share * (cost - root);
+        RestProgramme programme = new RestProgramme(model, draft);
+        pool.forEach(programme::add);
+        programme.solve();
+        int[] most = RestProgramme.most(draft);
+        boolean going = true;
+        for (int n = 0; n < rounds && going && draft.cost() + programme.value() > enough; n++) {
+            going = price(programme, most, meter);
+            programme.solve();
+            going &= meter.spend(Weights.of(programme.takeOperations() + yard.takeOperations()));
+        }
+        return programme;
+    }
+
+    /** Adds patterns by which the programme gets cheaper; false if none was found. */
+    private boolean price(RestProgramme programme, int[] most, WorkMeter meter) {
+        double[] worths = programme.worths();
+        boolean gained = false;
+        int known = programme.columns().size();
+        for (int c = 0; c < known; c++) {
+            if (programme.use(c) > 1e-6) {
+                gained |= gain(programme, programme.columns().get(c), most, worths, FEW_MOVES);
+            }
+        }
+        double[] tried = worths.clone();
+        boolean over = true;
+        for (int n = 0; n < TRIES && over && !gained && meter.spend(Weights.of(yard.takeOperations())); n++) {
+            over = false;
+            for (PriceList.Column column : bound.prices().price(tried, meter).columns()) {
+                gained |= gain(programme, column, most, worths, MOVES);
+                over |= lower(tried, column, most);
+            }
+        }
+        return gained;
+    }
+
+    /** Refits a pattern under these worths, and adds it if the programme gets cheaper. */
+    private boolean gain(RestProgramme programme, PriceList.Column column, int[] most, double[] worths, int moves) {
+        Cell pattern = column.pattern();
+        Board start = pattern != null && yard.allows(column.stock(), pattern)
+                ? Pruning.within(new Board(yard, column.stock(), pattern), most)
+                : yard.empty(column.stock());
+        PriceList.Column better = PriceList.Column.of(refit.improved(start, most, worths, moves));
+        boolean gains = programme.gain(better, worths)
+                > 1e-6 * model.stock(column.stock()).cost();
+        if (gains && programme.add(better)) {
+            pool.add(better);
+            return true;
+        }
+        return false;
+    }
+
+    /** Makes types of which the pattern has too many worth less; false if there is none. */
+    private static boolean lower(double[] worths, PriceList.Column column, int[] most) {
+        boolean lowered = false;
+        for (int t = 0; t < most.length; t++) {
+            double over = column.counts()[t] - most[t];
+            if (over > 0) {
+                worths[t] *= Math.max(0.5, 1 - LESS * over);
+                lowered = true;
+            }
+        }
+        return lowered;
+    }
+
+    /** Fills the last boards by search, at last with all boards free. */
+    private @Nullable Draft finish(Draft fixed, long cost, WorkMeter meter) {
+        Draft rest = walk(fixed.rest(), cost, REST_STEPS, meter);
+        Draft all = fixed.copy();
+        rest.boards.forEach(all::add);
+        if (isMissing(all)) {
+            all = walk(all, cost, WHOLE_STEPS, meter);
+        }
+        return isMissing(all) ? null : all;
+    }
+
+    private static boolean isMissing(Draft draft) {
+        return !Answers.isAllPlaceable(draft);
+    }
+
+    /** The first draft of a walk that misses nothing, else the one at which it ends. */
+    private Draft walk(Draft start, long cost, long steps, WorkMeter meter) {
+        WorkMeter part = meter.part(steps);
+        walk.start(start, cost, missing, MEMORY);
+        Draft last = walk.current();
+        while (isMissing(last) && part.spend(Weights.of(yard.takeOperations()))) {
+            last = walk.move();
+        }
+        meter.absorb(part);
+        return isMissing(last) ? walk.current() : last;
+    }
+}

@@ -1,0 +1,95 @@
+package org.stockcutting.solve.guillotine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.stockcutting.plan.CancelToken;
+import org.stockcutting.solve.instance.Instance;
+import org.stockcutting.solve.instance.WorkMeter;
+
+/** Diving: what it fixes and refits stays within demand and cost, and the programme of the rest is no dearer than plans are. */
+final class DiveTest {
+
+    private static WorkMeter steps(long steps) {
+        return new WorkMeter(steps, System.nanoTime() + 600_000_000_000L, new CancelToken());
+    }
+
+    private static ColumnBound finished(Model model, Draft start) {
+        AreaBound area = new AreaBound(model);
+        int[] placed = Answers.placed(start);
+        ColumnBound bound = new ColumnBound(model, placed, area.duals(placed), area.costUnit());
+        bound.run(steps(3_000_000), Long.MAX_VALUE);
+        return bound;
+    }
+
+    @Test
+    void reachesThePlanThatTheBoundDoesNotRuleOut() {
+        for (long seed = 0; seed < 3; seed++) {
+            Instance instance = SheetJobs.typical(seed, 12, 60);
+            Yard yard = new Yard(new Model(instance));
+            Draft start = new Filling(yard).build(Filling.Order.AREA, Filling.BEST_TRIAL);
+            ColumnBound bound = finished(yard.model, start);
+            double[] missing = new double[yard.model.types];
+            Arrays.setAll(missing, yard.model::area);
+            // One sheet of room above the bound: a dive that misses that is no good.
+            long cost = bound.raised() + yard.model.stock(0).cost();
+            Draft found = new Dive(yard, bound, missing, seed).run(steps(6_000_000), cost);
+            assertThat(found).as("seed " + seed).isNotNull();
+            if (found != null) {
+                assertThat(found.cost()).isBetween(bound.raised(), cost);
+                assertThat(found.left).containsOnly(0);
+                assertThat(LayoutCheck.faults(instance, new Answers(new AreaBound(yard.model)).interim(found)))
+                        .isEmpty();
+            }
+        }
+    }
+
+    @Test
+    void aBoardIsRefittedWithinWhatMayBeCutAndNeverAboveExactPricing() {
+        for (long seed = 0; seed < 5; seed++) {
+            Yard yard = new Yard(new Model(SheetJobs.typical(seed, 8, 40)));
+            Model model = yard.model;
+            double[] worths = new double[model.types];
+            Arrays.setAll(worths, t -> model.area(t) * (1 + 0.05 * (t % 3)));
+            int[] most = new int[model.types];
+            Arrays.setAll(most, t -> 1 + t % 4);
+            Board board = new Refit(model, new Dice(seed)).improved(yard.empty(0), most, worths, 300);
+            for (int t = 0; t < most.length; t++) {
+                assertThat(board.counts[t]).isBetween(0, most[t]);
+            }
+            double exact = new ExactPricing(model, 0).price(worths).value();
+            assertThat(Refit.worth(board, worths)).isBetween(0.6 * exact, exact);
+        }
+    }
+
+    @Test
+    void theProgrammeOfTheRestCostsNoMoreThanAPlanThatItsPatternsMake() {
+        Yard yard = new Yard(new Model(SheetJobs.typical(1, 12, 60)));
+        Draft plan = new Filling(yard).build(Filling.Order.AREA, Filling.BEST_TRIAL);
+        RestProgramme programme = new RestProgramme(yard.model, new Draft(yard));
+        plan.boards.forEach(board -> programme.add(PriceList.Column.of(board)));
+        programme.solve();
+        assertThat(programme.value()).isBetween(0.5 * plan.cost(), plan.cost() + 1e-6);
+
+        Draft rest = new Draft(yard);
+        rest.add(plan.boards.get(0));
+        RestProgramme less = new RestProgramme(yard.model, rest.rest());
+        plan.boards.forEach(board -> less.add(PriceList.Column.of(board)));
+        less.solve();
+        long left = plan.cost() - plan.boards.get(0).cost;
+        assertThat(less.value()).isBetween(programme.value() - plan.boards.get(0).cost - 1e-6, left + 1e-6);
+    }
+
+    @Test
+    void fixedBoardsCountInTheRestButAreNotInIt() {
+        Yard yard = new Yard(new Model(SheetJobs.typical(2, 12, 60)));
+        Draft plan = new Filling(yard).build(Filling.Order.AREA, Filling.BEST_TRIAL);
+        Draft rest = plan.rest();
+        assertThat(rest.boards).isEqualTo(List.of());
+        assertThat(rest.cost()).isEqualTo(plan.cost());
+        assertThat(rest.left).containsOnly(0);
+        assertThat(plan.boards).isNotEmpty();
+    }
+}
