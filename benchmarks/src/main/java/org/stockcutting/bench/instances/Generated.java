@@ -48,7 +48,9 @@ public final class Generated {
         MIXED(16, plain(ShopJobs::mixed)),
         RUNS(30, plain(ShopJobs::runs)),
         SERIES(8, plain(ShopJobs::series)),
-        MEASURED(15, plain(ShopJobs::measured));
+        MEASURED(15, plain(ShopJobs::measured)),
+        SCARCE(12, plain(ShopJobs::scarce)),
+        SAWS(12, plain(ShopJobs::saws));
 
         private final int usual;
         private final Maker maker;
@@ -57,12 +59,17 @@ public final class Generated {
             this.usual = usual;
             this.maker = maker;
         }
+
+        /** Kinds of one stream are the same jobs under other terms. */
+        int stream() {
+            return this == SCARCE || this == SAWS ? SHEETS.ordinal() : ordinal();
+        }
     }
 
     /**
      * Makes jobs.
      *
-     * @param words {@code KIND:COUNT}: U, T, CLASS1 to CLASS10, boards, sheets, mixed, runs, series, measured
+     * @param words {@code KIND:COUNT}: U, T, CLASS1 to CLASS10, boards, sheets, mixed, runs, series, measured, scarce, saws
      * @param seed seed of all of them
      * @throws IllegalArgumentException if there is no such kind, saying which there are
      */
@@ -90,7 +97,7 @@ public final class Generated {
         List<Instance> made = new ArrayList<>();
         for (int i = 1; i <= count; i++) {
             String name = String.format(Locale.ROOT, "%s seed %d no %03d", group, seed, i);
-            Random random = new Random(seed * 1_000_003L + 7_919L * kind.ordinal() + 131L * number + 31L * size + i);
+            Random random = new Random(seed * 1_000_003L + 7_919L * kind.stream() + 131L * number + 31L * size + i);
             made.add(kind.maker.make(name, group, number, size, random));
         }
         return made;
@@ -115,6 +122,7 @@ public final class Generated {
                 IntStream.rangeClosed(1, CLASSES).mapToObj(i -> "CLASS" + i).collect(Collectors.joining(", "));
         return new IllegalArgumentException(
                 "\"" + words + "\": wanted KIND:COUNT or KIND-ITEMS:COUNT, as U-250:10, with a kind of U, T "
-                        + "(items a multiple of 3), " + classes + ", boards, sheets, mixed, runs, series, measured");
+                        + "(items a multiple of 3), " + classes
+                        + ", boards, sheets, mixed, runs, series, measured, scarce, saws");
     }
 }

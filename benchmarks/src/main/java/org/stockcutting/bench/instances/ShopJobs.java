@@ -6,7 +6,9 @@ import java.util.Currency;
 import java.util.List;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
+import org.stockcutting.job.Job;
 import org.stockcutting.job.JobBuilder;
+import org.stockcutting.job.SawLimits;
 import org.stockcutting.length.Length;
 import org.stockcutting.material.Grain;
 import org.stockcutting.material.WoodClass;
@@ -54,6 +56,27 @@ final class ShopJobs {
         ShopJobs shop = new ShopJobs(name, random);
         shop.addSheets(lines);
         return new Instance(name, group, shop.job.build(), Known.NOTHING);
+    }
+
+    /** Jobs of {@link #sheets} where the yard has one to four of the square sheets left. */
+    static Instance scarce(String name, String group, int lines, Random random) {
+        Instance plenty = sheets(name, group, lines, random);
+        int left = 1 + random.nextInt(4);
+        List<StockItem.ForSale> offers = new ArrayList<>();
+        for (StockItem.ForSale offer : plenty.job().forSale()) {
+            boolean square = offer.length().equals(offer.width());
+            offers.add(square ? offer.withAvailable(left) : offer);
+        }
+        Job job = plenty.job();
+        return new Instance(name, group, job.withLists(job.parts(), offers, job.onHand()), Known.NOTHING);
+    }
+
+    /** Jobs of {@link #sheets} on small saws: 16 in between fence and blade, crosscuts through 40 in. */
+    static Instance saws(String name, String group, int lines, Random random) {
+        Job job = sheets(name, group, lines, random).job();
+        SawLimits small =
+                new SawLimits(Length.inches("16"), null, Length.inches("40"), null, SawLimits.FirstCut.ANY, null);
+        return new Instance(name, group, job.withShop(job.shop().withLimits(small)), Known.NOTHING);
     }
 
     /** Both in one job. */

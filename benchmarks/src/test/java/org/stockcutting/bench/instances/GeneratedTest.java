@@ -116,8 +116,27 @@ class GeneratedTest {
         assertThat(usual / (double) all).isBetween(0.66, 0.74);
     }
 
+    @Test
+    void scarceSheetsAndSmallSawsAreTheSameJobsUnderOtherTerms() {
+        List<Instance> plenty = Generated.of("sheets-20:5", 3);
+        List<Instance> scarce = Generated.of("scarce-20:5", 3);
+        List<Instance> saws = Generated.of("saws-20:5", 3);
+        for (int i = 0; i < plenty.size(); i++) {
+            Job job = plenty.get(i).job();
+            assertThat(scarce.get(i).job().parts()).isEqualTo(job.parts());
+            assertThat(saws.get(i).job().parts()).isEqualTo(job.parts());
+            assertThat(saws.get(i).job().forSale()).isEqualTo(job.forSale());
+            assertThat(saws.get(i).job().shop().limits().ripCapacity()).isEqualTo(Length.inches("16"));
+            assertThat(saws.get(i).job().shop().limits().crosscutCapacity()).isEqualTo(Length.inches("40"));
+            assertThat(scarce.get(i).job().forSale().stream().filter(offer -> offer.available() != null))
+                    .singleElement()
+                    .satisfies(offer -> assertThat(offer.available()).isBetween(1, 4));
+        }
+    }
+
     @ParameterizedTest
-    @ValueSource(strings = {"boards:6", "sheets:6", "mixed:6", "mixed-1:2", "U:2", "T:2", "CLASS9:2"})
+    @ValueSource(
+            strings = {"boards:6", "sheets:6", "scarce:6", "saws:6", "mixed:6", "mixed-1:2", "U:2", "T:2", "CLASS9:2"})
     void sameSeedSameJobsAndEveryJobCanBePlanned(String words) {
         List<Instance> once = Generated.of(words, 11);
 
