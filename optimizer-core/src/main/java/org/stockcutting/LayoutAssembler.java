@@ -24,6 +24,7 @@ import org.stockcutting.plan.StopReason;
 import org.stockcutting.report.Derivation;
 import org.stockcutting.sequence.CutSequencer;
 import org.stockcutting.solve.instance.Weights;
+import org.stockcutting.solve.layout.Valuation;
 
 /** Makes a plan of layouts that come from elsewhere, its bound proved by the duals of another plan of the same job. */
 final class LayoutAssembler {

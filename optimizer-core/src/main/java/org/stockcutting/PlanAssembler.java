@@ -32,6 +32,7 @@ import org.stockcutting.solve.SolvedComponent;
 import org.stockcutting.solve.instance.Weights;
 import org.stockcutting.solve.layout.Board;
 import org.stockcutting.solve.layout.LayoutWriter;
+import org.stockcutting.solve.layout.Valuation;
 import org.stockcutting.stock.StockItem;
 
 /** Puts a plan together from solved components: layouts, what is missing and why, value, bound, status, and all that follows. */

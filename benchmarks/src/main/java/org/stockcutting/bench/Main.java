@@ -1,6 +1,7 @@
 package org.stockcutting.bench;
 
 import java.util.List;
+import org.stockcutting.bench.firstcuts.FirstCutsCommand;
 import org.stockcutting.bench.peers.PeersCommand;
 import org.stockcutting.bench.quality.CompareResultsCommand;
 import org.stockcutting.bench.quality.ReadmeCommand;
@@ -24,6 +25,7 @@ public final class Main {
             PeersCommand.class,
             CompareResultsCommand.class,
             SetUpsCommand.class,
+            FirstCutsCommand.class,
             SpeedCommand.class,
             ReadmeCommand.class);
 

@@ -71,7 +71,7 @@ public final class BlankPlanner {
             section = new RoughSection.AsItComes(((Section.Nominal) part.section()).name());
             rough = new Stage(ROUGH, length, null, null);
         }
-        return new RoughPiece(part, Kind.WHOLE, 1, length, section, null, trail(part, rough));
+        return RoughPiece.uniform(part, Kind.WHOLE, 1, length, section, null, trail(part, rough));
     }
 
     /** Width before anything is tapered: that of the part, or of the blank that it shares with another. */
@@ -92,7 +92,7 @@ public final class BlankPlanner {
         Length width = staves.jointed().plus(profile.perStave());
         Length thickness = panelThickness.plus(profile.staveThickness());
         boolean planed = thickness.isMoreThan(finished.thickness());
-        return new RoughPiece(
+        return RoughPiece.uniform(
                 part,
                 Kind.STAVE,
                 staves.count(),
@@ -112,7 +112,7 @@ public final class BlankPlanner {
         Length width = finished.width().plus(profile.width());
         Length thickness = StaveWidths.ceilingShare(finished.thickness(), lamination.plies())
                 .plus(profile.perPly());
-        return new RoughPiece(
+        return RoughPiece.uniform(
                 part,
                 Kind.PLY,
                 lamination.plies(),

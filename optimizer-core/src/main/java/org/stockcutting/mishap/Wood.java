@@ -49,9 +49,13 @@ public final class Wood {
     /** A sawn piece keeps the rectangle that the plan gave it; what the taper takes from it counts as bad wood. */
     private static Condition condition(StockItem stock, Area area) {
         Condition all = stock.condition();
+        Length crook = all.crookOf(area.length(), stock.length());
+        // A strip no wider than its crook has next to no straight wood, and the crook of a board is less than its
+        // width.
+        Length most = area.width().minus(Length.ofNanometres(1));
         return new Condition(
                 all.bowOf(area.length(), stock.length()),
-                all.crookOf(area.length(), stock.length()),
+                crook.isMoreThan(most) ? most : crook,
                 null,
                 area.y0().isZero() ? all.straightEdge() : null);
     }

@@ -36,9 +36,10 @@ public final class ComponentSplitter {
 
     private void joinByFit(Fit fit) {
         for (int p = 0; p < pieces.size(); p++) {
+            RoughPiece piece = StaveSplits.narrowest(pieces.get(p));
             for (int s = 0; s < stock.size(); s++) {
                 if (root(p) != root(pieces.size() + s)
-                        && fit.ways(pieces.get(p), stock.get(s)).any()) {
+                        && fit.ways(piece, stock.get(s)).any()) {
                     join(p, pieces.size() + s);
                 }
             }

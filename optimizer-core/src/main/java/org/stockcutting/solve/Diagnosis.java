@@ -142,7 +142,7 @@ public final class Diagnosis {
             return piece;
         }
         Length width = sized.width().minus(piece.jointedWidth()).plus(glueUp.minStave());
-        return new RoughPiece(
+        return RoughPiece.uniform(
                 piece.part(),
                 piece.kind(),
                 piece.perPart(),

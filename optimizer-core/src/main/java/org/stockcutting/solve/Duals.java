@@ -1,10 +1,12 @@
 package org.stockcutting.solve;
 
+import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.apache.commons.math3.fraction.BigFraction;
 import org.stockcutting.blank.RoughPiece;
+import org.stockcutting.length.Length;
 import org.stockcutting.solve.instance.Answer;
 
 /**
@@ -19,27 +21,41 @@ final class Duals {
 
     static SortedMap<String, BigFraction> of(Reduced reduced, Answer answer) {
         SortedMap<String, BigFraction> duals = new TreeMap<>();
+        SortedMap<String, Panel> panels = new TreeMap<>();
         for (int i = 0; i < reduced.members().size() && i < answer.duals().size(); i++) {
             double value = answer.duals().get(i);
-            if (!(value > 0) || value > Long.MAX_VALUE / 2.0) {
-                continue;
-            }
-            BigInteger steps = java.math.BigDecimal.valueOf(value)
-                    .multiply(new java.math.BigDecimal(GRID))
-                    .toBigInteger();
+            boolean none = !(value > 0) || value > Long.MAX_VALUE / 2.0;
+            BigInteger steps = none
+                    ? BigInteger.ZERO
+                    : BigDecimal.valueOf(value).multiply(new BigDecimal(GRID)).toBigInteger();
             BigFraction perPiece = new BigFraction(steps.multiply(reduced.costUnit()), GRID);
             for (RoughPiece piece : reduced.members().get(i)) {
-                duals.put(piece.part().id(), perRow(piece, perPiece));
+                if (piece.jointedWidth() != null) {
+                    panels.merge(piece.part().id(), Panel.of(piece, perPiece, piece.jointedWidth()), Panel::plus);
+                } else if (!none) {
+                    duals.put(piece.part().id(), perPiece);
+                }
             }
         }
+        panels.forEach((part, panel) -> {
+            if (panel.worth().compareTo(BigFraction.ZERO) > 0) {
+                duals.put(part, panel.worth().divide(panel.width()));
+            }
+        });
         return duals;
     }
 
-    /** A certificate row is a rough piece, or for a panel a nanometre of width. */
-    private static BigFraction perRow(RoughPiece piece, BigFraction perPiece) {
-        if (piece.kind() == RoughPiece.Kind.STAVE && piece.jointedWidth() != null) {
-            return perPiece.divide(BigInteger.valueOf(piece.jointedWidth().nanometres()));
+    /** A certificate row is a rough piece, but for a panel a nanometre of its width: the worth of its staves over their widths. */
+    private record Panel(BigFraction worth, BigInteger width) {
+
+        static Panel of(RoughPiece staves, BigFraction each, Length jointed) {
+            return new Panel(
+                    each.multiply(staves.perPart()),
+                    BigInteger.valueOf(jointed.nanometres()).multiply(BigInteger.valueOf(staves.perPart())));
         }
-        return perPiece;
+
+        Panel plus(Panel other) {
+            return new Panel(worth.add(other.worth), width.add(other.width));
+        }
     }
 }

@@ -20,7 +20,7 @@ public final class PieceWeight {
         return finished(piece.part())
                 .cubicNanometres()
                 .multiply(BigInteger.valueOf(piece.part().gang()))
-                .divide(BigInteger.valueOf(piece.perPart()))
+                .divide(BigInteger.valueOf(piece.members().of()))
                 .max(BigInteger.ONE);
     }
 

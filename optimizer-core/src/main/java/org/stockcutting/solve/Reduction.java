@@ -2,7 +2,9 @@ package org.stockcutting.solve;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.blank.RoughPiece;
 import org.stockcutting.blank.RoughSection;
@@ -90,8 +92,7 @@ final class Reduction {
                 limits(),
                 keepRules(),
                 groups(members));
-        // Staves are planned at equal widths; other widths that the job allows may do better, so no search proves
-        // anything.
+        // Stave widths are chosen beforehand; others that the job allows may do better, so no search proves anything.
         boolean staves = component.pieces().stream().anyMatch(piece -> piece.kind() == RoughPiece.Kind.STAVE);
         boolean exact = scale.exact() && costs.exact() && !rounded && !staves;
         return new Reduced(
@@ -281,14 +282,21 @@ final class Reduction {
                 addGroup(groups, members, rule);
             }
         }
+        Map<String, List<Integer>> panels = new LinkedHashMap<>();
         for (int i = 0; i < members.size(); i++) {
             RoughPiece piece = members.get(i).get(0);
             boolean oneBoard = piece.part().group() == null
                     && piece.part().making() instanceof Making.GlueUp glueUp
                     && glueUp.from() == Making.StaveSource.ONE_BOARD;
             if (oneBoard) {
-                groups.add(new Instance.Group(List.of(i), List.of(piece.perPart())));
+                panels.computeIfAbsent(piece.part().id(), id -> new ArrayList<>())
+                        .add(i);
             }
+        }
+        for (List<Integer> items : panels.values()) {
+            List<Integer> perSet =
+                    items.stream().map(i -> members.get(i).get(0).perPart()).toList();
+            groups.add(new Instance.Group(items, perSet));
         }
         return groups;
     }

@@ -89,7 +89,7 @@ record Row(RoughPiece blank, boolean column, List<RoughPiece> members) {
         RoughSection rough = column && first.section() instanceof RoughSection.Sized sized
                 ? new RoughSection.Sized(run, sized.thickness(), sized.planed())
                 : first.section();
-        return new RoughPiece(
+        return RoughPiece.uniform(
                 part, RoughPiece.Kind.WHOLE, 1, column ? first.length() : run, rough, null, first.trail());
     }
 

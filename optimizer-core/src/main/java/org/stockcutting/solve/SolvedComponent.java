@@ -36,6 +36,11 @@ public record SolvedComponent(
         duals = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(duals));
     }
 
+    /** The same after so much work. */
+    SolvedComponent after(long steps, boolean isCutShort) {
+        return new SolvedComponent(component, boards, asCut, duals, searchedBound, provedPlacement, steps, isCutShort);
+    }
+
     /** Nothing placed yet. */
     public static SolvedComponent untouched(Component component) {
         return new SolvedComponent(component, List.of(), List.of(), new TreeMap<>(), null, false, 0, false);

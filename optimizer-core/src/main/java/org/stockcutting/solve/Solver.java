@@ -120,19 +120,34 @@ public final class Solver {
             if (component.stock().isEmpty() || component.pieces().isEmpty()) {
                 return soFar.get(index);
             }
-            Pins pins = Pins.of(job, component);
+            long limit = budget.workFor(pieces(component), allPieces, components.size());
+            long begin = budget.clockOnly() ? System.nanoTime() : started;
+            long nanos = budget.nanosFor(pieces(component), allPieces, components.size());
+            WorkMeter meter = new WorkMeter(limit, begin + nanos, cancel);
+            if (!StaveSearch.suits(component)) {
+                return attempt(index, component.pieces(), meter, limit, true);
+            }
+            SolvedComponent solved = new StaveSearch(
+                            job, component, (pieces, part, share, told) -> attempt(index, pieces, part, share, told))
+                    .run(meter, limit);
+            return solved.after(meter.used(), meter.isCutShort());
+        }
+
+        /** Solves the component with these pieces, which are its own but for the widths of staves. */
+        private SolvedComponent attempt(int index, List<RoughPiece> pieces, WorkMeter meter, long limit, boolean told) {
+            Component component = components.get(index);
+            Pins pins = Pins.of(job, new Component(pieces, component.stock()));
             Rows rows = Rows.of(job, pins.component(), !pins.isEmpty());
             Reduced reduced = Reduction.reduce(job, rows);
             if (reduced.instance().items().isEmpty()) {
                 return pinned(component, pins);
             }
-            long limit = budget.workFor(pieces(component), allPieces, components.size());
-            long begin = budget.clockOnly() ? System.nanoTime() : started;
-            long nanos = budget.nanosFor(pieces(component), allPieces, components.size());
-            WorkMeter meter = new WorkMeter(limit, begin + nanos, cancel);
             long seed = budget.seed() * 31 + index;
-            Engine.EngineListener listening =
-                    (better, cost) -> tell(index, solved(component, pins, rows, reduced, better, meter));
+            Engine.EngineListener listening = (better, cost) -> {
+                if (told) {
+                    tell(index, solved(component, pins, rows, reduced, better, meter));
+                }
+            };
             Answer answer = StaircaseSearch.suits(reduced, job.goal())
                     ? new StaircaseSearch(
                                     reduced,

@@ -269,7 +269,7 @@ public final class RandomPurchase {
             return piece;
         }
         Length width = Length.ofNanometres(Want.of(piece, 1).leastWidth());
-        return new RoughPiece(
+        return RoughPiece.uniform(
                 piece.part(),
                 piece.kind(),
                 piece.perPart(),

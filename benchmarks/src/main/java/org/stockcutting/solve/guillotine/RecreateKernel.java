@@ -17,7 +17,7 @@ public final class RecreateKernel {
     public RecreateKernel(Instance instance, long seed) {
         yard = new Yard(new Model(instance));
         filling = new Filling(yard);
-        full = filling.build(Filling.Order.AREA, Filling.BEST_TRIAL);
+        full = filling.build(Filling.Order.AREA, Filling.BEST_TRIAL, RootCut.ANY);
         dice = new Dice(seed);
     }
 

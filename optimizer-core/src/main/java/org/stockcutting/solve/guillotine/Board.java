@@ -15,6 +15,9 @@ final class Board {
 
     final Yard yard;
     final int stock;
+    /** How the board is cut first, whatever else changes. */
+    final RootCut first;
+
     final Cell root;
     /** Pieces of each type. */
     final int[] counts;
@@ -44,9 +47,15 @@ final class Board {
         }
     }
 
+    /** A board that may be cut first either way. */
     Board(Yard yard, int stock, Cell root) {
+        this(yard, stock, RootCut.ANY, root);
+    }
+
+    Board(Yard yard, int stock, RootCut first, Cell root) {
         this.yard = yard;
         this.stock = stock;
+        this.first = first;
         this.root = root;
         this.counts = new int[yard.model.types];
         this.best = new Move[yard.model.types];
@@ -64,8 +73,8 @@ final class Board {
             counts[cell.type()]++;
             placed += (double) cell.length * cell.width;
         } else if (cell.isRest()) {
-            double value = model.restValue(stock, cell.length, cell.width);
-            if (value > 0) {
+            if (model.restValue(stock, cell.length, cell.width) > 0) {
+                double value = yard.restValue(stock, x, y, cell.length, cell.width);
                 openings.add(new Opening(Arrays.copyOf(path, depth), x, y, cell.length, cell.width, value));
             }
             if (model.paysOffcuts) {
@@ -117,7 +126,7 @@ final class Board {
 
     /** This board with the move made. */
     Board with(Move move) {
-        return new Board(yard, stock, inserted(move));
+        return new Board(yard, stock, first, inserted(move));
     }
 
     /** This board with one more unit, or null if it doesn't fit. */
@@ -162,32 +171,23 @@ final class Board {
             return betterAt(o, type, turned, opening.x(), opening.y(), best);
         }
         Move found = best;
-        for (long x : starts(true, opening.x(), opening.x() + opening.length())) {
-            for (long y : starts(false, opening.y(), opening.y() + opening.width())) {
-                found = betterAt(o, type, turned, x, y, found);
+        long[] xs = yard.startsX(stock);
+        long[] ys = yard.startsY(stock);
+        long lastX = opening.x() + opening.length() - yard.model.length(stock, type, turned);
+        long lastY = opening.y() + opening.width() - yard.model.width(stock, type, turned);
+        for (int i = -1; i < xs.length; i++) {
+            long x = i < 0 ? opening.x() : xs[i];
+            if (i >= 0 && x <= opening.x() || x > lastX) {
+                continue;
+            }
+            for (int j = -1; j < ys.length; j++) {
+                long y = j < 0 ? opening.y() : ys[j];
+                if (j < 0 || y > opening.y() && y <= lastY) {
+                    found = betterAt(o, type, turned, x, y, found);
+                }
             }
         }
         return found;
-    }
-
-    /** Positions worth trying: the opening's corner and behind every zone, and where the cut before the piece just misses metal. */
-    private List<Long> starts(boolean alongX, long from, long to) {
-        List<Long> starts = new ArrayList<>();
-        starts.add(from);
-        for (StockType.ZoneRect zone : yard.model.stock(stock).zones()) {
-            long end = alongX ? zone.x1() : zone.y1();
-            add(starts, end, from, to);
-            if (zone.metal()) {
-                add(starts, end + (alongX ? yard.model.kerfX : yard.model.kerfY), from, to);
-            }
-        }
-        return starts;
-    }
-
-    private static void add(List<Long> starts, long start, long from, long to) {
-        if (start > from && start < to && !starts.contains(start)) {
-            starts.add(start);
-        }
     }
 
     private Move betterAt(int o, int type, boolean turned, long x, long y, Move best) {
@@ -205,31 +205,36 @@ final class Board {
         long below = y - opening.y();
         Move found = best;
         double crosscutFirst = opening.value()
-                - rest(left, opening.width())
-                - rest(right, opening.width())
-                - rest(length, below)
-                - rest(length, above);
+                - rest(opening.x(), opening.y(), left, opening.width())
+                - rest(x + length, opening.y(), right, opening.width())
+                - rest(x, opening.y(), length, below)
+                - rest(x, y + width, length, above);
         found = better(new Move(type, o, turned, true, x, y, crosscutFirst), found);
         if (length < opening.length() && width < opening.width()) {
             double ripFirst = opening.value()
-                    - rest(opening.length(), below)
-                    - rest(opening.length(), above)
-                    - rest(left, width)
-                    - rest(right, width);
+                    - rest(opening.x(), opening.y(), opening.length(), below)
+                    - rest(opening.x(), y + width, opening.length(), above)
+                    - rest(opening.x(), y, left, width)
+                    - rest(x + length, y, right, width);
             found = better(new Move(type, o, turned, false, x, y, ripFirst), found);
         }
         return found;
     }
 
-    private double rest(long length, long width) {
-        return length == 0 || width == 0 ? 0 : yard.model.restValue(stock, length, width);
+    private double rest(long x, long y, long length, long width) {
+        return length == 0 || width == 0 ? 0 : yard.restValue(stock, x, y, length, width);
     }
 
     private Move better(Move move, Move best) {
         if (move.loss() >= best.loss()) {
             return best;
         }
-        return yard.isFree(stock) || yard.allows(stock, inserted(move)) ? move : best;
+        boolean atRoot = first != RootCut.ANY && openings.get(move.opening()).path().length == 0;
+        if (yard.isFree(stock) && !atRoot) {
+            return move;
+        }
+        Cell tree = inserted(move);
+        return first.allows(tree) && yard.allows(stock, tree) ? move : best;
     }
 
     private Cell inserted(Move move) {

@@ -82,35 +82,43 @@ final class Filling {
         };
     }
 
+    /** A draft on boards that may be cut first either way. */
+    Draft build(Order order, int stock) {
+        return build(order, stock, RootCut.ANY);
+    }
+
     /**
      * A draft made board by board; a filled board is repeated as long as what is missing allows, so that thousands of equal pieces cost
      * no more than a few.
      *
      * @param stock the stock to take where it helps, or {@link #BEST_TRIAL}
      */
-    Draft build(Order order, int stock) {
+    Draft build(Order order, int stock, RootCut first) {
         List<Model.Unit> units = sorted(order);
         Draft draft = new Draft(yard);
-        Board board = nextBoard(draft, units, stock);
+        Board board = nextBoard(draft, units, stock, first);
         while (board != null) {
             addRepeated(draft, board);
-            board = nextBoard(draft, units, stock);
+            board = nextBoard(draft, units, stock, first);
         }
         return draft;
     }
 
-    private @Nullable Board nextBoard(Draft draft, List<Model.Unit> units, int stock) {
+    private @Nullable Board nextBoard(Draft draft, List<Model.Unit> units, int stock, RootCut first) {
         if (stock != BEST_TRIAL && draft.available(stock) > 0) {
-            Board board = filled(yard.empty(stock), draft, units);
+            Board board = filled(yard.empty(stock, first), draft, units);
             if (!board.isEmpty()) {
                 return board;
             }
         }
         Board best = null;
         for (int s : candidates(draft)) {
-            Board board = filled(yard.empty(s), draft, units);
+            Board board = filled(yard.empty(s, first), draft, units);
             if (!board.isEmpty() && (best == null || price(board) < price(best))) {
                 best = board;
+            }
+            if (best != null && best.cost <= 0 && !model.paysOffcuts) {
+                break;
             }
         }
         return best;
@@ -229,12 +237,25 @@ final class Filling {
         if (stock < 0) {
             return false;
         }
-        Board board = yard.empty(stock).with(unit);
+        Board board = yard.empty(stock, firstCut(draft, dice)).with(unit);
         if (board == null) {
             return false;
         }
         draft.add(board);
         return true;
+    }
+
+    /** Where the search chooses, a board is mostly cut first as one of its fellows is, now and then either way. */
+    private RootCut firstCut(Draft draft, Dice dice) {
+        if (!yard.choosesFirstCut()) {
+            return RootCut.ANY;
+        }
+        boolean likeOthers = dice.below(8) > 0 && !draft.boards.isEmpty();
+        RootCut fellow = likeOthers ? draft.boards.get(dice.below(draft.boards.size())).first : RootCut.ANY;
+        if (fellow != RootCut.ANY) {
+            return fellow;
+        }
+        return dice.below(2) == 0 ? RootCut.RIP : RootCut.CROSSCUT;
     }
 
     private boolean placeSingle(Draft draft, int type, Dice dice) {

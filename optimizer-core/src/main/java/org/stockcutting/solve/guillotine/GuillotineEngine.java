@@ -36,17 +36,21 @@ public final class GuillotineEngine implements Engine {
 
     private static Draft start(Yard yard, AreaBound bound, WorkMeter meter) {
         Filling filling = new Filling(yard);
-        Draft best = filling.build(Filling.Order.AREA, Filling.BEST_TRIAL);
+        List<RootCut> firsts = yard.choosesFirstCut() ? List.of(RootCut.RIP, RootCut.CROSSCUT) : List.of(RootCut.ANY);
+        Draft best = filling.build(Filling.Order.AREA, Filling.BEST_TRIAL, firsts.get(0));
         meter.spend(Weights.of(yard.takeOperations()));
-        for (Filling.Order order : Filling.Order.values()) {
-            if (order != Filling.Order.AREA && !meter.isExhausted()) {
-                best = better(best, filling.build(order, Filling.BEST_TRIAL));
-                meter.spend(Weights.of(yard.takeOperations()));
+        for (RootCut first : firsts) {
+            for (Filling.Order order : Filling.Order.values()) {
+                boolean done = order == Filling.Order.AREA && first == firsts.get(0);
+                if (!done && !meter.isExhausted()) {
+                    best = better(best, filling.build(order, Filling.BEST_TRIAL, first));
+                    meter.spend(Weights.of(yard.takeOperations()));
+                }
             }
         }
         int stocks = Math.min(yard.model.stocks, MOST_STOCK_STARTS);
         for (int s : bound.cheapestFirst().subList(0, stocks)) {
-            best = alone(yard, filling, s, best, meter);
+            best = alone(yard, filling, s, firsts, best, meter);
         }
         if (!yard.model.paysOffcuts) {
             filling.moveToCheaper(best);
@@ -55,7 +59,8 @@ public final class GuillotineEngine implements Engine {
         return best;
     }
 
-    private static Draft alone(Yard yard, Filling filling, int stock, Draft known, WorkMeter meter) {
+    private static Draft alone(
+            Yard yard, Filling filling, int stock, List<RootCut> firsts, Draft known, WorkMeter meter) {
         Draft best = known;
         if (meter.isExhausted()) {
             return best;
@@ -64,9 +69,12 @@ public final class GuillotineEngine implements Engine {
         if (shelves != null) {
             best = better(best, shelves);
         }
+        // From a full rack, boards that cost nothing come first anyway.
+        boolean pays = yard.model.stocks <= MOST_STOCK_STARTS
+                || yard.model.stock(stock).cost() > 0;
         for (Filling.Order order : List.of(Filling.Order.LONG_SIDE, Filling.Order.WIDTH)) {
-            if (yard.model.stocks > 1 && meter.spend(Weights.of(yard.takeOperations()))) {
-                best = better(best, filling.build(order, stock));
+            if (pays && yard.model.stocks > 1 && meter.spend(Weights.of(yard.takeOperations()))) {
+                best = better(best, filling.build(order, stock, firsts.get(0)));
             }
         }
         return best;

@@ -22,7 +22,7 @@ final class Model {
     private final boolean[][] straight;
     private final boolean[][] turned;
     private final double[] area;
-    private final long[] leastSide;
+    private final Staircase[] leastRest;
 
     /** One thing to place: so many of each of these types, on one board. */
     record Unit(int[] types, int[] counts) {
@@ -39,13 +39,14 @@ final class Model {
         this.kerfY = instance.ripKerf();
         this.straight = new boolean[stocks][types];
         this.turned = new boolean[stocks][types];
-        this.leastSide = new long[stocks];
+        this.leastRest = new Staircase[stocks];
         this.paysOffcuts = instance.stocks().stream().anyMatch(s -> s.offcutValue() != 0);
         for (int s = 0; s < stocks; s++) {
             readPlaces(s);
         }
         for (int s = 0; s < stocks; s++) {
             keepSetsTogether(s);
+            leastRest[s] = leastRest(s);
         }
         this.area = new double[types];
         for (int t = 0; t < types; t++) {
@@ -56,7 +57,6 @@ final class Model {
 
     private void readPlaces(int s) {
         StockType stock = instance.stocks().get(s);
-        leastSide[s] = Long.MAX_VALUE;
         for (int t = 0; t < types; t++) {
             StockType.Placing place = stock.places().get(t);
             ItemType item = instance.items().get(t);
@@ -69,10 +69,6 @@ final class Model {
                     && item.width() > 0
                     && length(s, t, true) <= boardLength(s)
                     && width(s, t, true) <= boardWidth(s);
-            if (straight[s][t] || turned[s][t]) {
-                long side = Math.min(item.length(), item.width() == 0 ? stock.width() : item.width());
-                leastSide[s] = Math.min(leastSide[s], side);
-            }
         }
     }
 
@@ -89,6 +85,18 @@ final class Model {
                 turned[s][t] &= whole;
             }
         }
+    }
+
+    private Staircase leastRest(int s) {
+        Staircase least = new Staircase();
+        for (int t = 0; t < types; t++) {
+            for (boolean isTurned : new boolean[] {false, true}) {
+                if (allows(s, t, isTurned)) {
+                    least.add(length(s, t, isTurned), width(s, t, isTurned));
+                }
+            }
+        }
+        return least;
     }
 
     private double leastArea(int t) {
@@ -211,7 +219,7 @@ final class Model {
 
     /** How much a rest is worth to the search: large rests more than in proportion; 0 where nothing could fit. */
     double restValue(int s, long length, long width) {
-        if (length - kerfX < leastSide[s] || width - kerfY < leastSide[s]) {
+        if (!leastRest[s].holds(length, width)) {
             return 0;
         }
         double size = (double) length * width;

@@ -19,7 +19,7 @@ final class Pruning {
     static Board without(Board board, int index, int levels) {
         int depth = Math.max(0, depthOf(board.root, index) - levels);
         Cell root = pruned(board, board.root, index, depth);
-        return settled(board, new Board(board.yard, board.stock, root));
+        return settled(board, new Board(board.yard, board.stock, board.first, root));
     }
 
     /** The board with no more pieces of a type than this many. */
@@ -134,11 +134,11 @@ final class Pruning {
                 while (board.counts[type] > sets * group.perSet().get(i)) {
                     int index = firstOf(board.root, type);
                     int depth = depthOf(board.root, index);
-                    board = new Board(board.yard, board.stock, pruned(board, board.root, index, depth));
+                    board = new Board(board.yard, board.stock, board.first, pruned(board, board.root, index, depth));
                 }
             }
         }
-        return board.yard.allows(board.stock, board.root) ? board : before.yard.empty(before.stock);
+        return board.yard.allows(board.stock, board.root) ? board : before.yard.empty(before.stock, before.first);
     }
 
     /** Index of the first piece of this type; there must be one. */

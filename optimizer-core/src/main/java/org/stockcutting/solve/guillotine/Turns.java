@@ -11,7 +11,8 @@ import org.stockcutting.solve.instance.WorkMeter;
  * Search and bound by turns, each turn longer than the one before: a short search ends most jobs, strips by column generation give what
  * is still open a better start, the bound tells the search when to stop and whether it is worth going on, and dives go for what it does not
  * rule out. While the search goes on, the bound takes at most a third of what the meter still allows, half of it where that should
- * finish it, and nothing where that is too little to get anywhere.
+ * finish it, and nothing where that is too little to get anywhere, or where the first turn left the bound far below the plan, as it does
+ * on boards whose zones are left out of it.
  */
 final class Turns {
 
@@ -142,11 +143,15 @@ final class Turns {
         }
     }
 
+    private boolean isFarOff() {
+        return columns != null && columns.raised() < search.best().cost() / 2;
+    }
+
     /** @param alone true if the search has ended, so that the bound may take all that is left */
     private void bound(WorkMeter meter, long steps, boolean alone) {
         boolean nearlyDone = columns != null && columns.stepsToGo() <= meter.left() / 2;
         long share = nearlyDone ? meter.left() / 2 : Math.min(steps, alone ? meter.left() : meter.left() / 3);
-        if (isBoundDone() || (!alone && share < LEAST_BOUND)) {
+        if (isBoundDone() || (!alone && (share < LEAST_BOUND || isFarOff()))) {
             return;
         }
         Draft best = search.best();

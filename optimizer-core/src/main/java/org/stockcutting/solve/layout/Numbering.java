@@ -127,6 +127,20 @@ public final class Numbering {
                 labelFree(item, uses, firstCopy, dealing);
             }
         }
+        dropBroken();
+    }
+
+    /** Panels with staves of several widths are only whole with all of them. */
+    private void dropBroken() {
+        Map<String, Integer> staves = new HashMap<>();
+        labels.values().forEach(label -> staves.merge(copyOf(label), 1, Integer::sum));
+        labels.values()
+                .removeIf(label -> staves.getOrDefault(copyOf(label), 0)
+                        < label.piece().members().of());
+    }
+
+    private static String copyOf(Label label) {
+        return label.number() + " " + label.piece().part().id();
     }
 
     private void labelFree(int item, List<Answer.PatternUse> uses, List<Integer> firstCopy, Dealing dealing) {
@@ -233,7 +247,10 @@ public final class Numbering {
     }
 
     private static Label label(RoughPiece piece, int number, int member) {
-        return new Label(piece, number, piece.kind() == RoughPiece.Kind.WHOLE ? 0 : member);
+        return new Label(
+                piece,
+                number,
+                piece.kind() == RoughPiece.Kind.WHOLE ? 0 : piece.members().before() + member);
     }
 
     private List<Board> boards() {

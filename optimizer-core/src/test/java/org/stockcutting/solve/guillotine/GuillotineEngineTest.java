@@ -64,7 +64,7 @@ class GuillotineEngineTest {
             Instance instance = TinyJobs.random(seed, 4);
             Yard yard = new Yard(new Model(instance));
             AreaBound bound = new AreaBound(yard.model);
-            Draft start = new Filling(yard).build(Filling.Order.AREA, Filling.BEST_TRIAL);
+            Draft start = new Filling(yard).build(Filling.Order.AREA, Filling.BEST_TRIAL, RootCut.ANY);
             TreeSearch search = new TreeSearch(yard, bound, start, seed);
             search.run(meter(100_000), 500, best -> {});
             Draft best = search.best();

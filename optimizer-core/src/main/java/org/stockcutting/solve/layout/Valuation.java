@@ -1,4 +1,4 @@
-package org.stockcutting;
+package org.stockcutting.solve.layout;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
@@ -23,20 +23,20 @@ import org.stockcutting.stock.Purchase;
 import org.stockcutting.stock.StockItem;
 
 /** What layouts are worth under the job's goal, exactly. */
-final class Valuation {
+public final class Valuation {
 
     private final Job job;
     private final Map<String, StockItem> stock = new HashMap<>();
     private final Map<String, Part> parts = new HashMap<>();
 
-    Valuation(Job job) {
+    public Valuation(Job job) {
         this.job = job;
         JobOrder.stock(job).forEach(item -> stock.put(item.id(), item));
         job.parts().forEach(part -> parts.put(part.id(), part));
     }
 
     /** Atomic units of the goal. */
-    BigInteger value(List<Layout> layouts) {
+    public BigInteger value(List<Layout> layouts) {
         if (job.goal() == Goal.WASTE) {
             BigInteger volume = BigInteger.ZERO;
             for (Layout layout : layouts) {
@@ -67,7 +67,7 @@ final class Valuation {
     }
 
     /** Money paid for stock, or null where something bought has no price. */
-    @Nullable Money cost(List<Layout> layouts) {
+    public @Nullable Money cost(List<Layout> layouts) {
         Money sum = Money.ofMinor(0, job.writing().currency());
         for (Purchase purchase : purchases(layouts)) {
             if (purchase.total() == null) {
