@@ -54,10 +54,11 @@ class H01_DocumentFormTest {
             "wholeSets",
             "nearMisses",
             "tradeOff",
+            "estimates",
             "defaults");
 
     private static final List<String> WHERE_DUE =
-            List.of("cost", "longestOffcut", "wholeSets", "nearMisses", "tradeOff");
+            List.of("cost", "longestOffcut", "wholeSets", "nearMisses", "tradeOff", "estimates");
 
     static List<Path> jobs() {
         return files("samples/jobs", ".json", 1);
@@ -102,12 +103,21 @@ class H01_DocumentFormTest {
         inOrder(plan.get("check"), "valid violations");
         plan.get("buyingList")
                 .forEach(node -> inOrder(node, "stock quantity price? total? boardFeet? used? pack? breakFrom? more?"));
+        plan.path("tradeOff").forEach(node -> inOrder(node, "cost setUps chosen"));
+        plan.path("estimates").forEach(H01_DocumentFormTest::estimate);
         plan.get("cutSequence").forEach(H01_DocumentFormTest::step);
         inOrder(plan.get("yield"), "used parts allowance kerf trim zones offcutsKept waste ratio");
         plan.get("warnings").forEach(node -> inOrder(node, "code pointer text"));
         yields(plan.get("yield"));
         assertThat(plan.get("jobHash").textValue()).matches("sha-256:[0-9a-f]{64}");
         assertThat(new PlanReader(reading.orThrow()).read(text).faults()).isEmpty();
+    }
+
+    private static void estimate(JsonNode estimate) {
+        inOrder(estimate, "stock parts net yield volume boardFeet boards cost? sure atLeast? trials wood");
+        estimate.get("parts").forEach(node -> inOrder(node, "part quantity"));
+        inOrder(estimate.get("sure"), "chance boardFeet boards cost?");
+        estimate.path("atLeast").forEach(node -> inOrder(node, "boards width length"));
     }
 
     private static void step(JsonNode step) {
@@ -172,8 +182,9 @@ class H01_DocumentFormTest {
             BigDecimal used = new BigDecimal(yield.get("used").textValue());
             assertThat(sum).isEqualByComparingTo(used);
             BigDecimal parts = new BigDecimal(yield.get("parts").textValue());
-            assertThat(yield.get("ratio").textValue())
-                    .isEqualTo(parts.divide(used, 4, RoundingMode.FLOOR).toPlainString());
+            BigDecimal ratio =
+                    used.signum() == 0 ? new BigDecimal("0.0000") : parts.divide(used, 4, RoundingMode.FLOOR);
+            assertThat(yield.get("ratio").textValue()).isEqualTo(ratio.toPlainString());
         }
     }
 
