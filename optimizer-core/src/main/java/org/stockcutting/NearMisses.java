@@ -15,7 +15,6 @@ import org.stockcutting.plan.BuyingLine;
 import org.stockcutting.plan.CancelToken;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.NearMiss;
-import org.stockcutting.plan.PlanHeader;
 import org.stockcutting.plan.ProgressListener;
 import org.stockcutting.plan.Unplaced;
 import org.stockcutting.solve.Solver;
@@ -83,26 +82,8 @@ final class NearMisses {
         for (int i = 0; i < hopeful.size(); i++) {
             misses.add(smallest(hopeful.get(i), helped.get(i), share / hopeful.size()));
         }
-        PlanHeader h = plan.header();
-        PlanHeader header = new PlanHeader(
-                h.job(),
-                h.jobHash(),
-                h.status(),
-                h.stopReason(),
-                h.reproducible() && reproducible && !cancel.isCancelled(),
-                h.seed(),
-                h.work() + work,
-                h.workVersion(),
-                h.engine());
-        return new CuttingPlan(
-                header,
-                plan.cost(),
-                plan.objective(),
-                plan.layouts(),
-                plan.unplaced(),
-                plan.certificate(),
-                plan.violations(),
-                plan.derived().withNearMisses(misses));
+        return plan.withHeader(plan.header().after(work, reproducible && !cancel.isCancelled()))
+                .withDerived(plan.derived().withNearMisses(misses));
     }
 
     private List<Chance> chances() {

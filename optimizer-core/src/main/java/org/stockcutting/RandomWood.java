@@ -16,7 +16,6 @@ import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.Derived;
 import org.stockcutting.plan.Estimate;
 import org.stockcutting.plan.Layout;
-import org.stockcutting.plan.PlanHeader;
 import org.stockcutting.plan.Status;
 import org.stockcutting.plan.Unplaced;
 import org.stockcutting.plan.Warning;
@@ -158,25 +157,9 @@ final class RandomWood {
                             .noneMatch(served -> served.part().equals(miss.part())))
                     .toList());
         }
-        PlanHeader h = plan.header();
-        return new CuttingPlan(
-                new PlanHeader(
-                        h.job(),
-                        h.jobHash(),
-                        status(estimates, open),
-                        h.stopReason(),
-                        h.reproducible(),
-                        h.seed(),
-                        h.work(),
-                        h.workVersion(),
-                        h.engine()),
-                plan.cost(),
-                plan.objective(),
-                plan.layouts(),
-                open,
-                plan.certificate(),
-                plan.violations(),
-                derived.withEstimates(estimates, said));
+        return plan.withHeader(plan.header().withStatus(status(estimates, open)))
+                .withUnplaced(open)
+                .withDerived(derived.withEstimates(estimates, said));
     }
 
     private Status status(List<Estimate> estimates, List<Unplaced> open) {

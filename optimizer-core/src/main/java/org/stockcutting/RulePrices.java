@@ -9,7 +9,6 @@ import org.stockcutting.part.Part;
 import org.stockcutting.plan.CancelToken;
 import org.stockcutting.plan.Comparison.Limit;
 import org.stockcutting.plan.CuttingPlan;
-import org.stockcutting.plan.PlanHeader;
 import org.stockcutting.plan.ProgressListener;
 import org.stockcutting.plan.Unplaced;
 import org.stockcutting.solve.Solver;
@@ -54,26 +53,8 @@ final class RulePrices {
         for (Unplaced line : plan.unplaced()) {
             lines.add(told(line, lifts(line, all), tries));
         }
-        PlanHeader h = plan.header();
-        PlanHeader header = new PlanHeader(
-                h.job(),
-                h.jobHash(),
-                h.status(),
-                h.stopReason(),
-                h.reproducible() && reproducible && !cancel.isCancelled(),
-                h.seed(),
-                h.work() + work,
-                h.workVersion(),
-                h.engine());
-        return new CuttingPlan(
-                header,
-                plan.cost(),
-                plan.objective(),
-                plan.layouts(),
-                lines,
-                plan.certificate(),
-                plan.violations(),
-                plan.derived());
+        return plan.withHeader(plan.header().after(work, reproducible && !cancel.isCancelled()))
+                .withUnplaced(lines);
     }
 
     /** The rules, one at a time, that may be what leaves a part out. */

@@ -3,13 +3,11 @@ package org.stockcutting;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.job.Effort;
 import org.stockcutting.job.Job;
 import org.stockcutting.plan.CancelToken;
 import org.stockcutting.plan.CuttingPlan;
-import org.stockcutting.plan.PlanHeader;
 import org.stockcutting.plan.ProgressListener;
 import org.stockcutting.plan.TradeOff;
 import org.stockcutting.solve.Solver;
@@ -156,25 +154,6 @@ final class SetUpTrade {
     }
 
     private CuttingPlan withWork(CuttingPlan plan) {
-        PlanHeader h = plan.header();
-        PlanHeader header = new PlanHeader(
-                h.job(),
-                h.jobHash(),
-                h.status(),
-                h.stopReason(),
-                h.reproducible() && reproducible && !cancel.isCancelled(),
-                h.seed(),
-                h.work() + work,
-                h.workVersion(),
-                h.engine());
-        return new CuttingPlan(
-                header,
-                plan.cost(),
-                plan.objective(),
-                plan.layouts(),
-                plan.unplaced(),
-                plan.certificate(),
-                plan.violations(),
-                Objects.requireNonNull(plan.derived()));
+        return plan.withHeader(plan.header().after(work, reproducible && !cancel.isCancelled()));
     }
 }

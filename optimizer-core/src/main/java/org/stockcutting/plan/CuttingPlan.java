@@ -33,6 +33,16 @@ public record CuttingPlan(
         violations = List.copyOf(violations);
     }
 
+    /** The same plan under another header. */
+    public CuttingPlan withHeader(PlanHeader other) {
+        return new CuttingPlan(other, cost, objective, layouts, unplaced, certificate, violations, derived);
+    }
+
+    /** The same plan with other words for what has no wood. */
+    public CuttingPlan withUnplaced(List<Unplaced> other) {
+        return new CuttingPlan(header, cost, objective, layouts, other, certificate, violations, derived);
+    }
+
     /** The same plan with something else that follows from it. */
     public CuttingPlan withDerived(Derived other) {
         return new CuttingPlan(header, cost, objective, layouts, unplaced, certificate, violations, other);

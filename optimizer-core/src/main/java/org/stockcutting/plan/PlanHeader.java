@@ -22,4 +22,16 @@ public record PlanHeader(
         long seed,
         long work,
         int workVersion,
-        String engine) {}
+        String engine) {
+
+    /** The same plan after more work: so many steps, cut short by nobody if {@code undisturbed}. */
+    public PlanHeader after(long steps, boolean undisturbed) {
+        return new PlanHeader(
+                job, jobHash, status, stopReason, reproducible && undisturbed, seed, work + steps, workVersion, engine);
+    }
+
+    /** The same plan, judged otherwise. */
+    public PlanHeader withStatus(Status other) {
+        return new PlanHeader(job, jobHash, other, stopReason, reproducible, seed, work, workVersion, engine);
+    }
+}
