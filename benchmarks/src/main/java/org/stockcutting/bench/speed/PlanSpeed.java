@@ -60,7 +60,7 @@ public class PlanSpeed {
     /** A job of sheets, 96 x 48 in in steps of 1/16 in, with its plan. */
     @State(Scope.Benchmark)
     public static class Sheets {
-        Job job = JobOrder.of(SpeedJobs.sheets(20, 16, 1)).sorted();
+        Job job = JobOrder.of(SpeedJobs.fineSheets()).sorted();
         CuttingPlan plan = new Optimizer().plan(job);
         Map<String, Integer> placed = placed(job);
 

@@ -91,26 +91,33 @@ final class SpeedJobs {
 
     /** Sheet parts of so many sizes, three to eight of each, four in ten with the grain, on a grid of 1/4 in. */
     static Job sheets(int sizes, long seed) {
-        return sheets(sizes, 4, seed);
-    }
-
-    /** The same on a grid of so many steps an inch; finer than 1/8 in, all sizes are odd, so that nothing divides them. */
-    static Job sheets(int sizes, int grid, long seed) {
         Random random = new Random(seed);
         JobBuilder job = JobBuilder.inches("sheets");
         Length thickness = Length.inches("0.75");
         for (int i = 0; i < sizes; i++) {
-            Section section = new Section.Measured(uneven(random, grid, 4, 22), thickness);
+            Section section = new Section.Measured(steps(4, between(random, 4, 4, 22)), thickness);
             Grain grain = random.nextInt(10) < 4 ? Grain.LENGTH : Grain.ANY;
-            job.part(part("p" + i, 3 + random.nextInt(6), uneven(random, grid, 10, 46), section, grain));
+            job.part(part("p" + i, 3 + random.nextInt(6), steps(4, between(random, 4, 10, 46)), section, grain));
         }
         return job.stock(sale("s96", Form.SHEET, "96", Length.inches("48"), thickness, "64.00"))
                 .build();
     }
 
-    private static Length uneven(Random random, int grid, int leastInches, int mostInches) {
-        long steps = between(random, grid, leastInches, mostInches);
-        return steps(grid, grid > 8 ? steps | 1 : steps);
+    /** Parts of a cabinet shop in sixteenths, small and large, whose bound by area the table of a whole sheet improves. */
+    static Job fineSheets() {
+        Random random = new Random(3);
+        JobBuilder job = JobBuilder.inches("fine sheets");
+        Length thickness = Length.inches("0.75");
+        for (int i = 0; i < 20; i++) {
+            long one = 16L * (6 + random.nextInt(43)) + random.nextInt(16);
+            long other = 16L * (3 + random.nextInt(22)) + random.nextInt(16);
+            int quantity = 1 + random.nextInt(9);
+            Grain grain = random.nextInt(10) < 4 ? Grain.LENGTH : Grain.ANY;
+            Section section = new Section.Measured(steps(16, Math.min(one, other)), thickness);
+            job.part(part("p" + i, quantity, steps(16, Math.max(one, other)), section, grain));
+        }
+        return job.stock(sale("s96", Form.SHEET, "96", Length.inches("48"), thickness, "64.00"))
+                .build();
     }
 
     /** Patterns of random columns over so many rows: the kind of linear programme that column generation solves. */
