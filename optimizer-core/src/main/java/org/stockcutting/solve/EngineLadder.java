@@ -29,7 +29,7 @@ import org.stockcutting.stock.StockItem;
  */
 final class EngineLadder {
 
-    /** The engines leave this share of a component's work for what comes at frozen value. */
+    /** The engine of boards that are only crosscut leaves this share of the work for what comes at frozen value. */
     private static final int FROZEN_SHARE = 4;
     /** Share that may go into filling the wood that unfinished panels leave behind. */
     private static final int WHOLE_SHARE = 6;
@@ -61,7 +61,7 @@ final class EngineLadder {
             long seed,
             Engine.EngineListener listener) {
         Instance instance = reduced.instance();
-        Answer answer = patterns(instance, finished, meter, limit, seed, listener);
+        Answer answer = patterns(instance, reduced.hasStaves(), finished, meter, limit, seed, listener);
         listener.improved(answer, cost(instance, answer));
         return frozen(reduced, answer, meter, limit, seed);
     }
@@ -77,17 +77,21 @@ final class EngineLadder {
         return better;
     }
 
-    /** The cheapest patterns, before anything is tried at frozen value; a quarter of the limit is left over for that. */
+    /**
+     * The cheapest patterns, before anything is tried at frozen value. Where that follows, on boards that are only crosscut, a quarter of
+     * the limit is left over for it; where panels may lack a stave, a share is left to fill their wood; else the engine has all.
+     */
     Answer patterns(
             Instance instance,
+            boolean staves,
             Function<Answer, int[]> finished,
             WorkMeter meter,
             long limit,
             long seed,
             Engine.EngineListener listener) {
         boolean oneDimensional = instance.isOneDimensional();
-        long share = limit - limit / FROZEN_SHARE;
-        WorkMeter engineMeter = oneDimensional ? meter.head(share) : meter.part(share);
+        long kept = oneDimensional ? limit / FROZEN_SHARE : staves ? limit / WHOLE_SHARE : 0;
+        WorkMeter engineMeter = oneDimensional ? meter.head(limit - kept) : meter.part(limit - kept);
         Engine engine = oneDimensional ? columns : guillotine;
         Answer answer = engine.solve(instance, engineMeter, seed, listener);
         meter.absorb(engineMeter);

@@ -29,6 +29,11 @@ record Reduced(
         long leastOffcut,
         boolean exact) {
 
+    /** True if some part is made of several pieces, so that pieces may turn out to be cut for nothing. */
+    boolean hasStaves() {
+        return members.stream().flatMap(List::stream).anyMatch(piece -> piece.perPart() > 1);
+    }
+
     /** How many rough pieces of this member the whole job needs. */
     static int demand(RoughPiece piece, int sets) {
         int pieces = Math.multiplyExact(Math.multiplyExact(piece.part().quantity(), sets), piece.perPart());

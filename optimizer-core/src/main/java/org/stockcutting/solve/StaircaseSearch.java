@@ -252,6 +252,7 @@ final class StaircaseSearch {
     private Answer solve(List<StockType> stocks, @Nullable List<Integer> origins, WorkMeter part) {
         Answer answer = ladder.patterns(
                 with(stocks),
+                reduced.hasStaves(),
                 found -> finished.apply(home(found, origins)),
                 part,
                 part.left(),
