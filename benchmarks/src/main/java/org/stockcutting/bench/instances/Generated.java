@@ -50,7 +50,8 @@ public final class Generated {
         SERIES(8, plain(ShopJobs::series)),
         MEASURED(15, plain(ShopJobs::measured)),
         SCARCE(12, plain(ShopJobs::scarce)),
-        SAWS(12, plain(ShopJobs::saws));
+        SAWS(12, plain(ShopJobs::saws)),
+        PLYWOOD(20, plain(PlywoodJobs::make));
 
         private final int usual;
         private final Maker maker;
@@ -69,7 +70,7 @@ public final class Generated {
     /**
      * Makes jobs.
      *
-     * @param words {@code KIND:COUNT}: U, T, CLASS1 to CLASS10, boards, sheets, mixed, runs, series, measured, scarce, saws
+     * @param words {@code KIND:COUNT}: U, T, CLASS1 to CLASS10, boards, sheets, mixed, runs, series, measured, scarce, saws, plywood
      * @param seed seed of all of them
      * @throws IllegalArgumentException if there is no such kind, saying which there are
      */
@@ -123,6 +124,6 @@ public final class Generated {
         return new IllegalArgumentException(
                 "\"" + words + "\": wanted KIND:COUNT or KIND-ITEMS:COUNT, as U-250:10, with a kind of U, T "
                         + "(items a multiple of 3), " + classes
-                        + ", boards, sheets, mixed, runs, series, measured, scarce, saws");
+                        + ", boards, sheets, mixed, runs, series, measured, scarce, saws, plywood");
     }
 }

@@ -20,6 +20,11 @@ public record Known(@Nullable BigInteger bound, @Nullable BigInteger best, boole
         return new Known(value, value, true);
     }
 
+    /** What stays true of the same jobs under narrower rules: nothing gets cheaper, and the best value may be out of reach. */
+    Known underNarrowerRules() {
+        return new Known(bound, best, false);
+    }
+
     /** The same, from a plain number. */
     static Known optimum(long value) {
         return optimum(BigInteger.valueOf(value));

@@ -16,9 +16,11 @@ import org.stockcutting.bench.instances.Format;
 import org.stockcutting.bench.instances.Generated;
 import org.stockcutting.bench.instances.Instance;
 import org.stockcutting.bench.instances.InstanceFiles;
+import org.stockcutting.bench.instances.SawTerms;
 import org.stockcutting.job.Effort;
 import org.stockcutting.plan.CancelToken;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -51,7 +53,7 @@ public final class YieldCommand implements Callable<Integer> {
             names = "--generate",
             paramLabel = "KIND:COUNT",
             description =
-                    "jobs made by rule: U, T, CLASS1 to CLASS10, boards, sheets, mixed, measured, scarce, saws; KIND-ITEMS:COUNT for another size")
+                    "jobs made by rule: U, T, CLASS1 to CLASS10, boards, sheets, mixed, measured, scarce, saws, plywood; KIND-ITEMS:COUNT for another size")
     private List<String> generate = new ArrayList<>();
 
     @Option(
@@ -85,6 +87,9 @@ public final class YieldCommand implements Callable<Integer> {
 
     @Option(names = "--rotate", description = "rectangles of public sets may be turned")
     private boolean rotate;
+
+    @Mixin
+    private SawOptions saws = new SawOptions();
 
     @Option(names = "--resume", description = "goes on with the table of --csv; what is in it is not run again")
     private boolean resume;
@@ -177,7 +182,16 @@ public final class YieldCommand implements Callable<Integer> {
         if (instances.isEmpty()) {
             throw wrong("nothing to plan: name files or folders, or --generate KIND:COUNT");
         }
-        return distinct(instances);
+        SawTerms terms = terms();
+        return distinct(instances.stream().map(terms::over).toList());
+    }
+
+    private SawTerms terms() {
+        try {
+            return saws.terms();
+        } catch (IllegalArgumentException e) {
+            throw wrong(e);
+        }
     }
 
     /** A file that two paths reach is solved once. */

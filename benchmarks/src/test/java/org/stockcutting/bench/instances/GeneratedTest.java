@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.stockcutting.job.Job;
 import org.stockcutting.job.JobReview;
 import org.stockcutting.length.Length;
+import org.stockcutting.material.Grain;
 import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
 
@@ -134,9 +135,58 @@ class GeneratedTest {
         }
     }
 
+    /** 96 x 48 in sheets, some trimmed and some not, about four lines in ten held to the grain, five pieces a line. */
+    @Test
+    void plywoodJobsAreOneSizeOfSheetWithGrainOnFourLinesInTen() {
+        List<Job> jobs =
+                Generated.of("plywood-20:40", 3).stream().map(Instance::job).toList();
+
+        assertThat(jobs).allSatisfy(job -> {
+            assertThat(job.forSale()).singleElement().satisfies(sheet -> {
+                assertThat(sheet.length()).isEqualTo(Length.inches("96"));
+                assertThat(sheet.width()).isEqualTo(Length.inches("48"));
+            });
+            assertThat(job.parts()).hasSize(20);
+            assertThat(job.parts().stream().mapToInt(Part::quantity).sum()).isEqualTo(100);
+        });
+        assertThat(jobs.stream()
+                        .filter(job -> job.forSale().get(0).ownTrim() != null)
+                        .count())
+                .isBetween(10L, 30L);
+        long held = jobs.stream()
+                .flatMap(job -> job.parts().stream())
+                .filter(part -> part.grain() == Grain.LENGTH)
+                .count();
+        assertThat(held / 800.0).isBetween(0.35, 0.45);
+    }
+
+    @Test
+    void limitsOfTheSawsAreLaidOverJobsAndToldInTheGroup() {
+        Instance plain = Generated.of("T:1", 3).get(0);
+        Instance limited = new SawTerms(3, "16", "40").over(plain);
+
+        assertThat(limited.group()).isEqualTo(plain.group() + " stages 3 rip 16 crosscut 40");
+        assertThat(limited.job().shop().limits().stages()).isEqualTo(3);
+        assertThat(limited.job().shop().limits().ripCapacity()).isEqualTo(Length.inches("16"));
+        assertThat(limited.job().shop().limits().crosscutCapacity()).isEqualTo(Length.inches("40"));
+        assertThat(limited.known()).isEqualTo(plain.known().underNarrowerRules());
+        assertThat(new SawTerms(null, null, null).over(plain)).isSameAs(plain);
+    }
+
     @ParameterizedTest
     @ValueSource(
-            strings = {"boards:6", "sheets:6", "scarce:6", "saws:6", "mixed:6", "mixed-1:2", "U:2", "T:2", "CLASS9:2"})
+            strings = {
+                "boards:6",
+                "sheets:6",
+                "scarce:6",
+                "saws:6",
+                "plywood:6",
+                "mixed:6",
+                "mixed-1:2",
+                "U:2",
+                "T:2",
+                "CLASS9:2"
+            })
     void sameSeedSameJobsAndEveryJobCanBePlanned(String words) {
         List<Instance> once = Generated.of(words, 11);
 
