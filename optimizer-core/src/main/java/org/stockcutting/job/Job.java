@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import org.stockcutting.part.Part;
 import org.stockcutting.stock.RandomBoards;
 import org.stockcutting.stock.StockItem;
@@ -125,186 +126,123 @@ public record Job(
 
     /** The same job, to be searched harder or less hard. */
     public Job withEffort(Effort other) {
-        return new Job(
-                name,
-                writing,
-                sets,
-                shop,
-                allowances,
-                parts,
-                forSale,
-                onHand,
-                goal,
-                other,
-                terms,
-                compare,
-                wood,
-                random,
-                shortage);
+        return with(draft -> draft.effort = other);
     }
 
     /** The same job in which only some parts are made, of other stock. Subsets to compare and boards of random size are not carried over. */
     public Job withLists(List<Part> other, List<StockItem.ForSale> toBuy, List<StockItem.OnHand> owned) {
-        return new Job(
-                name,
-                writing,
-                sets,
-                shop,
-                allowances,
-                other,
-                toBuy,
-                owned,
-                goal,
-                effort,
-                terms,
-                List.of(),
-                wood,
-                List.of(),
-                shortage);
+        return with(draft -> {
+            draft.parts = other;
+            draft.forSale = toBuy;
+            draft.onHand = owned;
+            draft.compare = List.of();
+            draft.random = List.of();
+        });
     }
 
     /** The same job in another shop. */
     public Job withShop(ShopRules other) {
-        return new Job(
-                name,
-                writing,
-                sets,
-                other,
-                allowances,
-                parts,
-                forSale,
-                onHand,
-                goal,
-                effort,
-                terms,
-                compare,
-                wood,
-                random,
-                shortage);
+        return with(draft -> draft.shop = other);
     }
 
     /** The same job with other things said about load and bill. */
     public Job withTerms(TradeTerms other) {
-        return new Job(
-                name,
-                writing,
-                sets,
-                shop,
-                allowances,
-                parts,
-                forSale,
-                onHand,
-                goal,
-                effort,
-                other,
-                compare,
-                wood,
-                random,
-                shortage);
+        return with(draft -> draft.terms = other);
     }
 
     /** The same job with other subsets to compare. */
     public Job withCompare(List<List<String>> other) {
-        return new Job(
-                name,
-                writing,
-                sets,
-                shop,
-                allowances,
-                parts,
-                forSale,
-                onHand,
-                goal,
-                effort,
-                terms,
-                other,
-                wood,
-                random,
-                shortage);
+        return with(draft -> draft.compare = other);
     }
 
     /** The same job with other knowledge of its wood. */
     public Job withWood(WoodRules other) {
-        return new Job(
-                name,
-                writing,
-                sets,
-                shop,
-                allowances,
-                parts,
-                forSale,
-                onHand,
-                goal,
-                effort,
-                terms,
-                compare,
-                other,
-                random,
-                shortage);
+        return with(draft -> draft.wood = other);
     }
 
     /** The same job with other boards of random size. */
     public Job withRandom(List<RandomBoards> other) {
-        return new Job(
-                name,
-                writing,
-                sets,
-                shop,
-                allowances,
-                parts,
-                forSale,
-                onHand,
-                goal,
-                effort,
-                terms,
-                compare,
-                wood,
-                other,
-                shortage);
+        return with(draft -> draft.random = other);
     }
 
     /** The same job with another number of sets of another parts list, from the same wood. */
     public Job withSets(int other, List<Part> list) {
-        return new Job(
-                name,
-                writing,
-                other,
-                shop,
-                allowances,
-                list,
-                forSale,
-                onHand,
-                goal,
-                effort,
-                terms,
-                compare,
-                wood,
-                random,
-                shortage);
+        return with(draft -> {
+            draft.sets = other;
+            draft.parts = list;
+        });
     }
 
     /** The same job where something else comes first when the wood runs short. */
     public Job withShortage(Shortage other) {
-        return new Job(
-                name,
-                writing,
-                sets,
-                shop,
-                allowances,
-                parts,
-                forSale,
-                onHand,
-                goal,
-                effort,
-                terms,
-                compare,
-                wood,
-                random,
-                other);
+        return with(draft -> draft.shortage = other);
     }
 
     /** The profiles that a job has without defining them, in exact inches. */
     public static Map<String, AllowanceProfile> builtInAllowances() {
         return BuiltInAllowances.PROFILES;
+    }
+
+    private Job with(Consumer<Draft> change) {
+        Draft draft = new Draft(this);
+        change.accept(draft);
+        return draft.done();
+    }
+
+    /** All fields, some of them to be replaced: the one place that lists them, since records of Java 17 have no other way. */
+    private static final class Draft {
+
+        private String name;
+        private Writing writing;
+        private int sets;
+        private ShopRules shop;
+        private SortedMap<String, AllowanceProfile> allowances;
+        private List<Part> parts;
+        private List<StockItem.ForSale> forSale;
+        private List<StockItem.OnHand> onHand;
+        private Goal goal;
+        private Effort effort;
+        private TradeTerms terms;
+        private List<List<String>> compare;
+        private WoodRules wood;
+        private List<RandomBoards> random;
+        private Shortage shortage;
+
+        Draft(Job from) {
+            name = from.name;
+            writing = from.writing;
+            sets = from.sets;
+            shop = from.shop;
+            allowances = from.allowances;
+            parts = from.parts;
+            forSale = from.forSale;
+            onHand = from.onHand;
+            goal = from.goal;
+            effort = from.effort;
+            terms = from.terms;
+            compare = from.compare;
+            wood = from.wood;
+            random = from.random;
+            shortage = from.shortage;
+        }
+
+        Job done() {
+            return new Job(
+                    name,
+                    writing,
+                    sets,
+                    shop,
+                    allowances,
+                    parts,
+                    forSale,
+                    onHand,
+                    goal,
+                    effort,
+                    terms,
+                    compare,
+                    wood,
+                    random,
+                    shortage);
+        }
     }
 }

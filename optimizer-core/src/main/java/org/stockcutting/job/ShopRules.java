@@ -2,6 +2,7 @@ package org.stockcutting.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.length.Length;
 import org.stockcutting.stock.Money;
@@ -70,138 +71,42 @@ public record ShopRules(
 
     /** The same shop with another trim of boards. */
     public ShopRules withBoardTrim(Trim other) {
-        return new ShopRules(
-                kerf,
-                other,
-                sheetTrim,
-                limits,
-                keepOffcuts,
-                thicknessTolerance,
-                maxPlaning,
-                carLength,
-                zoneMargin,
-                stopReach,
-                machines,
-                setUpPrice);
+        return with(draft -> draft.boardTrim = other);
     }
 
     /** The same shop with other saws. */
     public ShopRules withLimits(SawLimits other) {
-        return new ShopRules(
-                kerf,
-                boardTrim,
-                sheetTrim,
-                other,
-                keepOffcuts,
-                thicknessTolerance,
-                maxPlaning,
-                carLength,
-                zoneMargin,
-                stopReach,
-                machines,
-                setUpPrice);
+        return with(draft -> draft.limits = other);
     }
 
     /** The same shop that keeps other offcuts. */
     public ShopRules withKeepOffcuts(List<KeepRule> other) {
-        return new ShopRules(
-                kerf,
-                boardTrim,
-                sheetTrim,
-                limits,
-                other,
-                thicknessTolerance,
-                maxPlaning,
-                carLength,
-                zoneMargin,
-                stopReach,
-                machines,
-                setUpPrice);
+        return with(draft -> draft.keepOffcuts = other);
     }
 
     /** The same shop with another car, or none. */
     public ShopRules withCarLength(@Nullable Length other) {
-        return new ShopRules(
-                kerf,
-                boardTrim,
-                sheetTrim,
-                limits,
-                keepOffcuts,
-                thicknessTolerance,
-                maxPlaning,
-                other,
-                zoneMargin,
-                stopReach,
-                machines,
-                setUpPrice);
+        return with(draft -> draft.carLength = other);
     }
 
     /** The same shop, clear parts so far away from bad zones. */
     public ShopRules withZoneMargin(Length other) {
-        return new ShopRules(
-                kerf,
-                boardTrim,
-                sheetTrim,
-                limits,
-                keepOffcuts,
-                thicknessTolerance,
-                maxPlaning,
-                carLength,
-                other,
-                stopReach,
-                machines,
-                setUpPrice);
+        return with(draft -> draft.zoneMargin = other);
     }
 
     /** The same shop with a stop that reaches so far, or any length. */
     public ShopRules withStopReach(@Nullable Length other) {
-        return new ShopRules(
-                kerf,
-                boardTrim,
-                sheetTrim,
-                limits,
-                keepOffcuts,
-                thicknessTolerance,
-                maxPlaning,
-                carLength,
-                zoneMargin,
-                other,
-                machines,
-                setUpPrice);
+        return with(draft -> draft.stopReach = other);
     }
 
     /** The same shop with other machines. */
     public ShopRules withMachines(Machines other) {
-        return new ShopRules(
-                kerf,
-                boardTrim,
-                sheetTrim,
-                limits,
-                keepOffcuts,
-                thicknessTolerance,
-                maxPlaning,
-                carLength,
-                zoneMargin,
-                stopReach,
-                other,
-                setUpPrice);
+        return with(draft -> draft.machines = other);
     }
 
     /** The same shop, a set-up worth so much, or nothing said about it. */
     public ShopRules withSetUpPrice(@Nullable Money other) {
-        return new ShopRules(
-                kerf,
-                boardTrim,
-                sheetTrim,
-                limits,
-                keepOffcuts,
-                thicknessTolerance,
-                maxPlaning,
-                carLength,
-                zoneMargin,
-                stopReach,
-                machines,
-                other);
+        return with(draft -> draft.setUpPrice = other);
     }
 
     /** Bad zones of the stock, and around each of them the margin that clear parts keep away from it. */
@@ -226,5 +131,59 @@ public record ShopRules(
                 Length.inches("0.0625"),
                 Length.inches("0.5"),
                 null);
+    }
+
+    private ShopRules with(Consumer<Draft> change) {
+        Draft draft = new Draft(this);
+        change.accept(draft);
+        return draft.done();
+    }
+
+    /** All fields, some of them to be replaced: the one place that lists them, since records of Java 17 have no other way. */
+    private static final class Draft {
+
+        private Kerf kerf;
+        private Trim boardTrim;
+        private Trim sheetTrim;
+        private SawLimits limits;
+        private List<KeepRule> keepOffcuts;
+        private Length thicknessTolerance;
+        private Length maxPlaning;
+        private @Nullable Length carLength;
+        private Length zoneMargin;
+        private @Nullable Length stopReach;
+        private Machines machines;
+        private @Nullable Money setUpPrice;
+
+        Draft(ShopRules from) {
+            kerf = from.kerf;
+            boardTrim = from.boardTrim;
+            sheetTrim = from.sheetTrim;
+            limits = from.limits;
+            keepOffcuts = from.keepOffcuts;
+            thicknessTolerance = from.thicknessTolerance;
+            maxPlaning = from.maxPlaning;
+            carLength = from.carLength;
+            zoneMargin = from.zoneMargin;
+            stopReach = from.stopReach;
+            machines = from.machines;
+            setUpPrice = from.setUpPrice;
+        }
+
+        ShopRules done() {
+            return new ShopRules(
+                    kerf,
+                    boardTrim,
+                    sheetTrim,
+                    limits,
+                    keepOffcuts,
+                    thicknessTolerance,
+                    maxPlaning,
+                    carLength,
+                    zoneMargin,
+                    stopReach,
+                    machines,
+                    setUpPrice);
+        }
     }
 }
