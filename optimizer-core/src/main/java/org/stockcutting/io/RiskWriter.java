@@ -13,7 +13,7 @@ import org.stockcutting.wood.WoodRisk;
 
 /**
  * Writes how many boards to take to be sure. The plan's cost and bound stand beside it, unchanged; everything else is an estimate and says
- * so.
+ * so. {@link RiskFields} has the fields.
  */
 public final class RiskWriter {
 
@@ -40,6 +40,7 @@ public final class RiskWriter {
                 .put("reached", risk.reached());
         money(doc, "planCost", plan.cost());
         money(doc, "extraCost", risk.extraCost());
+        money(doc, "averageExtra", risk.averageExtra());
         doc.set("chance", chance(risk.chance()));
         doc.set("oneGoesBack", chance(risk.goesBack()));
         ArrayNode groups = doc.putArray("groups");
@@ -55,7 +56,7 @@ public final class RiskWriter {
         }
     }
 
-    private static ObjectNode chance(Chance chance) {
+    static ObjectNode chance(Chance chance) {
         return JsonOutput.object()
                 .put("finished", chance.finished())
                 .put("trials", chance.trials())

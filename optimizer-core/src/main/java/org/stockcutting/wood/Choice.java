@@ -3,6 +3,9 @@ package org.stockcutting.wood;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.job.Job;
 import org.stockcutting.stock.Bill;
@@ -38,6 +41,7 @@ final class Choice {
                 Chance.of(finished(take), trials),
                 Chance.of(goesBack(), trials),
                 extraCost(),
+                averageExtra(),
                 isReached());
     }
 
@@ -104,17 +108,46 @@ final class Choice {
     private @Nullable Money extraCost() {
         Money sum = Money.ofMinor(0, job.writing().currency());
         for (int g = 0; g < take.length; g++) {
-            Group group = outcomes.get(g).group();
-            StockItem.ForSale stock = group.bought().get(group.extra());
-            int planned = group.quantities().get(group.extra());
-            Money before = Bill.purchase(stock, planned, false).total();
-            Money after = Bill.purchase(stock, planned + take[g], false).total();
-            if (before == null || after == null) {
+            Money extra = extraCost(outcomes.get(g).group(), take[g]);
+            if (extra == null) {
                 return null;
             }
-            sum = sum.plus(Money.ofMinor(after.minorUnits() - before.minorUnits(), after.currency()));
+            sum = sum.plus(extra);
         }
         return sum;
+    }
+
+    /** Rounded half up; the few trials that nothing finished count with the most that was tried. */
+    private @Nullable Money averageExtra() {
+        if (!isReached()) {
+            return null;
+        }
+        long all = 0;
+        for (Outcome outcome : outcomes) {
+            SortedMap<Integer, Long> times = new TreeMap<>();
+            for (int least : outcome.least()) {
+                times.merge(Math.min(least, outcome.most()), 1L, Long::sum);
+            }
+            for (Map.Entry<Integer, Long> entry : times.entrySet()) {
+                Money extra = extraCost(outcome.group(), entry.getKey());
+                if (extra == null) {
+                    return null;
+                }
+                all = Math.addExact(all, Math.multiplyExact(extra.minorUnits(), entry.getValue()));
+            }
+        }
+        long rounded = Math.floorDiv(Math.addExact(Math.multiplyExact(2L, all), trials), 2L * trials);
+        return Money.ofMinor(rounded, job.writing().currency());
+    }
+
+    private static @Nullable Money extraCost(Group group, int more) {
+        StockItem.ForSale stock = group.bought().get(group.extra());
+        int planned = group.quantities().get(group.extra());
+        Money before = Bill.purchase(stock, planned, false).total();
+        Money after = Bill.purchase(stock, planned + more, false).total();
+        return before == null || after == null
+                ? null
+                : Money.ofMinor(after.minorUnits() - before.minorUnits(), after.currency());
     }
 
     private GroupRisk group(int g) {

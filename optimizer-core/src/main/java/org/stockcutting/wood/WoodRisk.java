@@ -14,6 +14,8 @@ import org.stockcutting.stock.Money;
  * @param chance chance to finish the whole job with what is to be taken
  * @param goesBack chance that at least one of the boards is left over whole
  * @param extraCost price of the boards beyond the plan, or null where one has no price
+ * @param averageExtra what the boards beyond the plan come to on average over the trials, each buying no more than it needs; null as above, or where
+ *     not reached
  * @param reached false if no number of boards that was tried gives the wanted chance
  */
 public record WoodRisk(
@@ -23,6 +25,7 @@ public record WoodRisk(
         Chance chance,
         Chance goesBack,
         @Nullable Money extraCost,
+        @Nullable Money averageExtra,
         boolean reached) {
 
     public WoodRisk {

@@ -1,14 +1,8 @@
 package org.stockcutting.http.cli;
 
-import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Objects;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import org.stockcutting.JobRefusedException;
 import org.stockcutting.http.Planner;
 import org.stockcutting.http.print.ComparisonPage;
 import org.stockcutting.http.print.ComparisonPicture;
@@ -16,14 +10,9 @@ import org.stockcutting.http.print.ComparisonText;
 import org.stockcutting.io.ComparisonWriter;
 import org.stockcutting.io.CsvTables;
 import org.stockcutting.job.Job;
-import org.stockcutting.plan.CancelToken;
 import org.stockcutting.plan.Comparison;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Compares the stock of a job and prints which of it is worth buying. */
 @Command(
@@ -32,24 +21,9 @@ import picocli.CommandLine.Spec;
         description =
                 "Prints what a job comes to with each length or sheet alone, with all together, with pairs where there are"
                         + " few, and with the subsets that the job names; what each one saves, and what the shop's limits cost.")
-final class CompareCommand implements Callable<Integer> {
+final class CompareCommand extends JobCommand {
 
     private final Planner planner;
-
-    @Spec
-    private @Nullable CommandSpec spec;
-
-    @Parameters(arity = "0..*", paramLabel = "JOB", description = "Job document (JSON).")
-    private List<Path> documents = new ArrayList<>();
-
-    @Mixin
-    private JobSource source = new JobSource();
-
-    @Mixin
-    private EffortOptions effort = new EffortOptions();
-
-    @Option(names = "--json", description = "Print the comparison document and nothing else.")
-    private boolean json;
 
     @Option(names = "--csv", paramLabel = "FILE", description = "Also write a table of all choices.")
     private @Nullable Path csv;
@@ -66,22 +40,12 @@ final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Job job = source.accepted(source.read(documents), documents);
+        Job job = job();
         try (KeepBest keepBest = new KeepBest()) {
-            Comparison comparison = compared(job, keepBest.token());
+            Comparison comparison = asked(() -> planner.compare(job, job.effort(), keepBest.token()));
             write(job, comparison);
-            PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
-            out.print(json ? new ComparisonWriter(job).write(comparison) : new ComparisonText(job).print(comparison));
-            out.flush();
+            answer(json() ? new ComparisonWriter(job).write(comparison) : new ComparisonText(job).print(comparison));
             return comparison.whole().allTogether().isComplete() ? ExitStatus.DONE : ExitStatus.INCOMPLETE;
-        }
-    }
-
-    private Comparison compared(Job job, CancelToken cancel) {
-        try {
-            return planner.compare(job, effort.over(job.effort()), cancel);
-        } catch (JobRefusedException e) {
-            throw new RefusedException(source.name(documents), e.faults());
         }
     }
 

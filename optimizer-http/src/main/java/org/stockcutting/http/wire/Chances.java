@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.function.BiFunction;
 import org.stockcutting.Optimizer;
 import org.stockcutting.http.print.PlanText;
 import org.stockcutting.io.RiskWriter;
@@ -38,6 +39,15 @@ final class Chances {
                     .map(unplaced -> leftOut(job, unplaced))
                     .toList()));
         }
+        return simulated(job, (bounded, late) -> RiskWriter.write(job, plan, optimizer.sure(bounded, plan, late)));
+    }
+
+    /**
+     * What is simulated with no more threads than there are cores, before the sender has waited too long.
+     *
+     * @throws ProblemException 422 if so many purchases are not simulated in time
+     */
+    static String simulated(Job job, BiFunction<Job, CancelToken, String> simulation) {
         Effort effort = job.effort();
         int threads = Math.min(effort.threads(), Runtime.getRuntime().availableProcessors());
         Job bounded = job.withEffort(new Effort(effort.work(), effort.seconds(), effort.seed(), threads));
@@ -45,7 +55,7 @@ final class Chances {
         CompletableFuture<Void> clock = CompletableFuture.runAsync(
                 late::cancel, CompletableFuture.delayedExecutor(ServiceSettings.SYNC_SECONDS, TimeUnit.SECONDS));
         try {
-            return RiskWriter.write(job, plan, optimizer.sure(bounded, plan, late));
+            return simulation.apply(bounded, late);
         } catch (CancellationException e) {
             throw new ProblemException(
                     Refusals.faulty(List.of(tooMany(job.wood().trials()))));

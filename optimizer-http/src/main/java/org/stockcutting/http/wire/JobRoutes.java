@@ -27,6 +27,7 @@ import org.stockcutting.io.CheckWriter;
 import org.stockcutting.io.ComparisonWriter;
 import org.stockcutting.io.CsvTables;
 import org.stockcutting.io.EnoughWriter;
+import org.stockcutting.io.GradesWriter;
 import org.stockcutting.io.JobReader;
 import org.stockcutting.io.JobReading;
 import org.stockcutting.io.PlanReading;
@@ -45,6 +46,7 @@ import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.ProgressListener;
 import org.stockcutting.plan.Replan;
 import org.stockcutting.plan.Worklog;
+import org.stockcutting.wood.GradeMixes;
 
 /** The routes that take a job. */
 final class JobRoutes {
@@ -121,6 +123,31 @@ final class JobRoutes {
         answer(ctx, type, planned(job, plan -> new Chances(optimizer).document(job, plan)));
     }
 
+    /** A job in, what it costs from each grade for sale and from mixes out. All its plans together take about the effort of one. */
+    void grades(Context ctx) {
+        String type = Accepted.choose(ctx.header("Accept"), List.of(JSON));
+        Job job = accepted(reading(ctx));
+        Effort each = shared(sync(job.effort()), ServiceSettings.SYNC_MIXES);
+        answer(
+                ctx,
+                type,
+                solved(() -> Chances.simulated(job.withEffort(each), (bounded, late) -> {
+                    GradeMixes grades = optimizer.grades(bounded, bounded.effort(), late);
+                    if (grades.families().isEmpty()) {
+                        throw new ProblemException(
+                                Refusals.faulty(
+                                        List.of(
+                                                new Fault(
+                                                        "/stock",
+                                                        FaultCode.NO_STOCK.word(),
+                                                        "no part with a choice of grades",
+                                                        "two grades for sale that serve the same part",
+                                                        "No part could come from two grades for sale; give stock a grade, and parts no grades or several."))));
+                    }
+                    return GradesWriter.write(job, grades);
+                })));
+    }
+
     /** A job in, whether its boards on hand are enough yet out. All its plans together take the effort of one. */
     void enough(Context ctx) {
         String type = Accepted.choose(ctx.header("Accept"), List.of(JSON));
@@ -137,13 +164,18 @@ final class JobRoutes {
                             + " entries on hand are gone through; send fewer, or use the command line."))));
         }
         Effort whole = sync(job.effort());
+        Effort each = shared(whole, boards);
+        answer(ctx, type, solved(() -> EnoughWriter.write(job, optimizer.enough(job, each, cancelledAfter(whole)))));
+    }
+
+    /** The effort of one plan, for each of several. */
+    private static Effort shared(Effort whole, int plans) {
         Long work = whole.work();
-        Effort each = new Effort(
-                work == null ? null : Math.max(1, work / Math.max(1, boards)),
+        return new Effort(
+                work == null ? null : Math.max(1, work / Math.max(1, plans)),
                 whole.seconds(),
                 whole.seed(),
                 whole.threads());
-        answer(ctx, type, solved(() -> EnoughWriter.write(job, optimizer.enough(job, each, cancelledAfter(whole)))));
     }
 
     /** One clock over several plans. */

@@ -30,6 +30,7 @@ final class Routes {
         post("/v1/comparisons", jobs::compare);
         post("/v1/chances", jobs::chances);
         post("/v1/enough", jobs::enough);
+        post("/v1/grades", jobs::grades);
         post(CHECKS, jobs::check);
         post(REPLANS, jobs::replan);
         post("/v1/reviews", jobs::review);

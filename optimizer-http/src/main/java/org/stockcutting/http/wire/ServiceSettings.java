@@ -18,6 +18,8 @@ public record ServiceSettings(
     static final int SYNC_SECONDS = 10;
     /** Entries on hand that are gone through one by one while the sender waits. */
     static final int SYNC_BOARDS = 100;
+    /** Plans among which the effort of one is shared out where grades are set side by side. */
+    static final int SYNC_MIXES = 16;
     /** Largest body, but for checks. */
     static final int JOB_BYTES = 1 << 20;
     /** Largest body of a check: plans are long. */

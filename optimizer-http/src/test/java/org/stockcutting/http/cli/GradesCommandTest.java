@@ -51,9 +51,30 @@ class GradesCommandTest {
         assertThat(run.status()).isEqualTo(ExitStatus.DONE);
         assertThat(run.out())
                 .contains("an estimate", "all fas", "all 3a-common", "not reached")
-                .containsPattern("3a-common: cleat; fas: pole .*<- the cheapest of these");
+                .containsPattern("3a-common: cleat; fas: pole .*<- cheapest")
+                .contains("The cheapest: 3a-common: cleat; fas: pole.");
         assertThat(run.out().lines()).allMatch(line -> line.length() <= 100);
         assertThat(run("grades", JOB, "--json").out()).contains("\"best\": 2", "\"estimate\": true");
+    }
+
+    /** Shelves that nobody graded beside them: each family has its table, the whole job a line of its own. */
+    @Test
+    void manyFamiliesAreToldApart() throws IOException {
+        String more = JOB.replace(
+                        "\"parts\": [",
+                        "\"parts\": [{\"id\": \"shelf\", \"length\": 40, \"width\": 20,"
+                                + " \"thickness\": 0.75, \"material\": \"ply\"},")
+                .replace(
+                        "\"stock\": [",
+                        "\"stock\": [{\"id\": \"ply\", \"form\": \"sheet\", \"length\": 96, \"width\": 48,"
+                                + " \"thickness\": 0.75, \"material\": \"ply\", \"price\": {\"amount\": \"60\"}},");
+        Run run = run("grades", more);
+        assertThat(run.status()).isEqualTo(ExitStatus.DONE);
+        assertThat(run.out())
+                .contains("For cleat, pole:", "The whole job, each from its cheapest: $190.00 without knots,");
+        Run impossible = run("grades", more.replace("\"length\": 40", "\"length\": 400"));
+        assertThat(impossible.status()).isEqualTo(ExitStatus.INCOMPLETE);
+        assertThat(impossible.out()).contains("some parts can't be made");
     }
 
     @Test
