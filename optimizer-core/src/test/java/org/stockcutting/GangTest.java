@@ -19,6 +19,7 @@ import org.stockcutting.io.PlanWriter;
 import org.stockcutting.job.Fault;
 import org.stockcutting.job.Job;
 import org.stockcutting.length.Length;
+import org.stockcutting.part.Part;
 import org.stockcutting.pattern.PlacedPiece;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.Layout;
@@ -192,12 +193,14 @@ class GangTest {
                                 null,
                                 null,
                                 null));
-                assertThat(causes(job, withSteps(plan, other))).as("step " + i).contains("sequence");
+                assertThat(causes(job, Altered.steps(plan, other)))
+                        .as("step " + i)
+                        .contains("sequence");
                 other.set(i, null);
                 other.removeIf(java.util.Objects::isNull);
                 List<SequenceStep> fewer = new ArrayList<>();
                 other.forEach(one -> fewer.add(one.numbered(fewer.size() + 1)));
-                assertThat(causes(job, withSteps(plan, fewer)))
+                assertThat(causes(job, Altered.steps(plan, fewer)))
                         .as("without step " + i)
                         .contains("sequence");
             }
@@ -232,15 +235,9 @@ class GangTest {
                 plan.derived());
     }
 
-    private static CuttingPlan withSteps(CuttingPlan plan, List<SequenceStep> steps) {
-        var d = plan.derived();
-        return plan.withDerived(new org.stockcutting.plan.Derived(
-                d.buyingList(), d.offcuts(), steps, d.setUps(), d.yield(), d.warnings()));
-    }
-
-    /** One of a gang is spoiled: the gang is made again, its fellows are to spare; what is not cut yet stays as it is. */
+    /** One of a gang is spoiled: it alone is made again, cut apart already or not; all of them are, and the gang is. */
     @Test
-    void aSpoiledPartBringsItsGangAgain() {
+    void onlyWhatIsSpoiledIsMadeAgain() {
         Job job = job("77-3/8");
         CuttingPlan plan = new Optimizer().plan(job);
         int first = plan.derived().cutSequence().stream()
@@ -249,33 +246,71 @@ class GangTest {
                 .orElseThrow()
                 .step();
         int number = plan.derived().cutSequence().get(first - 1).piece().number();
-        Worklog log = new Worklog(
-                plan.header().jobHash(),
-                List.of(first),
-                List.of(new Worklog.Spoiled("peg", number + 1, null)),
-                List.of(),
-                List.of());
-        Replan replan = new Optimizer().replan(job, plan, log);
+        Replan replan = spoiled(job, plan, first, number + 1);
         assertThat(replan.lines())
+                .extracting(
+                        Replan.Line::line,
+                        Replan.Line::part,
+                        line -> line.numbers().size())
+                .containsExactly(tuple("peg", "peg", 9), tuple("peg again", "peg", 1));
+        assertThat(replan.lines().get(1).numbers()).containsExactly(number + 1);
+        assertThat(replan.finished())
+                .singleElement()
+                .satisfies(line -> assertThat(line.numbers()).containsExactly(number, number + 2));
+        assertThat(replan.notes()).anyMatch(note -> note.contains("only what is spoiled is made again"));
+        assertThat(replan.job().parts())
+                .extracting(Part::id, Part::quantity, Part::gang)
+                .containsExactly(tuple("peg", 9, 3), tuple("peg again", 1, 1));
+        assertThat(PlanChecker.check(replan.job(), replan.plan())).isEmpty();
+        // The board of 77-3/8 in has given one of its four gangs, and the others take all that is left of it.
+        assertThat(replan.plan().cost()).hasToString("5.00 USD");
+        Replan two = spoiled(job, plan, first, number, number + 2);
+        assertThat(two.job().parts())
+                .extracting(Part::id, Part::quantity, Part::gang)
+                .containsExactly(tuple("peg", 9, 3), tuple("peg again", 2, 2));
+        assertThat(PlanChecker.check(two.job(), two.plan())).isEmpty();
+        Replan all = spoiled(job, plan, first, number, number + 1, number + 2);
+        assertThat(all.lines())
                 .singleElement()
                 .satisfies(line -> assertThat(line.numbers()).containsExactly(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12));
-        assertThat(replan.notes()).anyMatch(note -> note.contains("all of them are made again"));
-        assertThat(replan.job().parts().get(0).quantity()).isEqualTo(12);
-        assertThat(PlanChecker.check(replan.job(), replan.plan())).isEmpty();
-        // The board of 77-3/8 in has given one of its four gangs; the next is bought, and three are left on the first.
-        assertThat(replan.plan().cost()).hasToString("5.00 USD");
-        Replan good = new Optimizer()
-                .replan(
-                        job,
-                        plan,
-                        new Worklog(plan.header().jobHash(), List.of(first), List.of(), List.of(), List.of()));
+        assertThat(all.finished()).isEmpty();
+        Replan good = spoiled(job, plan, first);
         assertThat(good.finished())
                 .singleElement()
                 .satisfies(line -> assertThat(line.numbers()).containsExactly(number, number + 1, number + 2));
         assertThat(good.plan().cost()).hasToString("0.00 USD");
     }
 
-    /** Plans of random jobs with gangs pass the checker, which saws every sequence. */
+    /** Five spoiled out of several gangs of three come in two blanks, three and two. */
+    @Test
+    void whatIsSpoiledIsSharedOutEvenly() {
+        Job job = job("96");
+        CuttingPlan plan = new Optimizer().plan(job);
+        int last = plan.derived().cutSequence().stream()
+                .filter(step -> step.kind() == StepKind.ROUGH_CROSSCUT)
+                .mapToInt(SequenceStep::step)
+                .max()
+                .orElseThrow();
+        Replan replan = spoiled(job, plan, last, 1, 2, 5, 8, 11);
+        assertThat(replan.job().parts())
+                .extracting(Part::id, Part::quantity, Part::gang)
+                .containsExactlyInAnyOrder(tuple("peg again", 3, 3), tuple("peg again 2", 2, 2));
+        assertThat(replan.finished())
+                .singleElement()
+                .satisfies(line -> assertThat(line.numbers()).containsExactly(3, 4, 6, 7, 9, 10, 12));
+        assertThat(PlanChecker.check(replan.job(), replan.plan())).isEmpty();
+    }
+
+    private static Replan spoiled(Job job, CuttingPlan plan, int upTo, int... numbers) {
+        List<Worklog.Spoiled> bad = java.util.Arrays.stream(numbers)
+                .mapToObj(number -> new Worklog.Spoiled("peg", number, null))
+                .toList();
+        List<Integer> done =
+                java.util.stream.IntStream.rangeClosed(1, upTo).boxed().toList();
+        return new Optimizer().replan(job, plan, new Worklog(plan.header().jobHash(), done, bad, List.of(), List.of()));
+    }
+
+    /** Plans of random jobs with gangs pass the checker, which saws every sequence; so does what is left after a mishap. */
     @Test
     void randomJobsAreSawnToTheirParts() {
         for (int seed = 1; seed <= 40; seed++) {
@@ -312,6 +347,46 @@ class GangTest {
             CuttingPlan plan = new Optimizer().plan(job);
             assertThat(plan.unplaced()).as("seed " + seed).isEmpty();
             assertThat(PlanChecker.check(job, plan)).as("seed " + seed).isEmpty();
+            mishap(job, plan, random, "seed " + seed);
+        }
+    }
+
+    /** Half way through up to three cut copies are spoiled: they and what is not cut yet are made, each once, and nothing else. */
+    private static void mishap(Job job, CuttingPlan plan, Random random, String seed) {
+        List<SequenceStep> steps = plan.derived().cutSequence();
+        int upTo = 1 + random.nextInt(steps.size());
+        List<Integer> done =
+                java.util.stream.IntStream.rangeClosed(1, upTo).boxed().toList();
+        String hash = plan.header().jobHash();
+        Replan before = new Optimizer().replan(job, plan, new Worklog(hash, done, List.of(), List.of(), List.of()));
+        List<Worklog.Spoiled> bad = new ArrayList<>();
+        for (Replan.Finished line : before.finished()) {
+            for (int number : line.numbers()) {
+                if (bad.size() < 3 && random.nextInt(4) == 0) {
+                    bad.add(new Worklog.Spoiled(line.part(), number, null));
+                }
+            }
+        }
+        Replan replan = new Optimizer().replan(job, plan, new Worklog(hash, done, bad, List.of(), List.of()));
+        List<String> all = new ArrayList<>();
+        replan.finished().forEach(line -> line.numbers().forEach(number -> all.add(line.part() + number)));
+        replan.lines().forEach(line -> line.numbers().forEach(number -> all.add(line.part() + number)));
+        List<String> wanted = new ArrayList<>();
+        job.parts()
+                .forEach(part -> java.util.stream.IntStream.rangeClosed(1, job.demand(part))
+                        .forEach(number -> wanted.add(part.id() + number)));
+        assertThat(all).as(seed).containsExactlyInAnyOrderElementsOf(wanted);
+        assertThat(replan.lines().stream()
+                        .mapToInt(line -> line.numbers().size())
+                        .sum())
+                .as(seed)
+                .isEqualTo(before.lines().stream()
+                                .mapToInt(line -> line.numbers().size())
+                                .sum()
+                        + bad.size());
+        if (replan.job() != null) {
+            assertThat(replan.plan().unplaced()).as(seed).isEmpty();
+            assertThat(PlanChecker.check(replan.job(), replan.plan())).as(seed).isEmpty();
         }
     }
 }

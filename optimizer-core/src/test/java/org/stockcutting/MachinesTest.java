@@ -10,7 +10,6 @@ import org.stockcutting.io.JobReader;
 import org.stockcutting.job.Fault;
 import org.stockcutting.job.Job;
 import org.stockcutting.plan.CuttingPlan;
-import org.stockcutting.plan.Derived;
 import org.stockcutting.plan.SequenceStep;
 import org.stockcutting.plan.Violation;
 import org.stockcutting.plan.Warning;
@@ -24,7 +23,7 @@ class MachinesTest {
                  "parts": [
                    {"id": "case side", "quantity": 4, "length": "30", "width": "14", "thickness": "3/4", "material": "ply"},
                    {"id": "shelf", "quantity": 2, "length": "20", "width": "7", "thickness": "3/4", "allowance": "milled"},
-                   {"id": "knob", "quantity": 2, "length": "7", "width": "2", "thickness": "3/4", "allowance": "milled"},
+                   {"id": "knob", "quantity": 2, "length": "7", "width": "2", "thickness": "3/4", "allowance": "milled", "gang": 1},
                    {"id": "top", "quantity": 1, "length": "30", "width": "14", "thickness": "3/4",
                     "make": {"as": "glue-up", "staves": {"min": "3", "max": "5"}}}],
                  "stock": [
@@ -57,7 +56,7 @@ class MachinesTest {
                 .hasSize(4)
                 .allSatisfy(text -> assertThat(text).contains("Shorter than the planer takes (10 in)"));
         assertThat(PlanChecker.check(job, plan)).isEmpty();
-        CuttingPlan silent = with(plan, plan.derived().cutSequence(), List.of());
+        CuttingPlan silent = Altered.warnings(plan, List.of());
         assertThat(PlanChecker.check(job, silent)).extracting(Violation::cause).contains("warning");
     }
 
@@ -89,7 +88,7 @@ class MachinesTest {
                         step -> assertThat(step.caution()).contains("Leave 1/32 in on, and take it off at the fence"));
         List<SequenceStep> late = new ArrayList<>(steps);
         late.add(late.remove((int) first - 1));
-        assertThat(PlanChecker.check(job, with(plan, late, plan.derived().warnings())))
+        assertThat(PlanChecker.check(job, Altered.steps(plan, late)))
                 .extracting(Violation::cause)
                 .contains("sequence");
     }
@@ -105,20 +104,5 @@ class MachinesTest {
                  "stock": [{"id": "s", "form": "sheet", "length": "96", "width": "48", "thickness": "3/4", "price": {"amount": "9"}}]}
                 """).faults();
         assertThat(faults).extracting(Fault::pointer).containsExactly("/breakdown");
-    }
-
-    private static CuttingPlan with(CuttingPlan plan, List<SequenceStep> steps, List<Warning> warnings) {
-        List<SequenceStep> numbered = new ArrayList<>();
-        steps.forEach(step -> numbered.add(step.numbered(numbered.size() + 1)));
-        Derived d = plan.derived();
-        return new CuttingPlan(
-                plan.header(),
-                plan.cost(),
-                plan.objective(),
-                plan.layouts(),
-                plan.unplaced(),
-                plan.certificate(),
-                plan.violations(),
-                new Derived(d.buyingList(), d.offcuts(), numbered, d.setUps(), d.yield(), warnings));
     }
 }

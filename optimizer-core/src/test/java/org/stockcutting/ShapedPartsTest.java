@@ -19,7 +19,6 @@ import org.stockcutting.job.Job;
 import org.stockcutting.job.JobReview;
 import org.stockcutting.length.Length;
 import org.stockcutting.plan.CuttingPlan;
-import org.stockcutting.plan.Derived;
 import org.stockcutting.plan.SequenceStep;
 import org.stockcutting.plan.StepKind;
 
@@ -201,7 +200,7 @@ class ShapedPartsTest {
                     continue;
                 }
                 tried++;
-                assertThat(PlanChecker.check(job, with(plan, mutant)))
+                assertThat(PlanChecker.check(job, Altered.steps(plan, mutant)))
                         .as("seed %d, %s", seed, mutation)
                         .anyMatch(violation -> violation.cause().equals("sequence"));
             }
@@ -313,20 +312,5 @@ class ShapedPartsTest {
                     step.reason(),
                     shape);
         }
-    }
-
-    private static CuttingPlan with(CuttingPlan plan, List<SequenceStep> steps) {
-        List<SequenceStep> numbered = new ArrayList<>();
-        steps.forEach(step -> numbered.add(step.numbered(numbered.size() + 1)));
-        Derived d = plan.derived();
-        return new CuttingPlan(
-                plan.header(),
-                plan.cost(),
-                plan.objective(),
-                plan.layouts(),
-                plan.unplaced(),
-                plan.certificate(),
-                plan.violations(),
-                new Derived(d.buyingList(), d.offcuts(), numbered, d.setUps(), d.yield(), d.warnings()));
     }
 }

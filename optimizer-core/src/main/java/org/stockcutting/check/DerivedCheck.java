@@ -12,11 +12,9 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.job.Goal;
-import org.stockcutting.length.Length;
 import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
 import org.stockcutting.part.Side;
-import org.stockcutting.pattern.PlacedPiece;
 import org.stockcutting.plan.BuyingLine;
 import org.stockcutting.plan.Derived;
 import org.stockcutting.plan.NearMiss;
@@ -32,11 +30,13 @@ final class DerivedCheck {
     private final Facts facts;
     private final SortedMap<String, Integer> used;
     private final Inspection inspection;
+    private final MachineCheck machines;
 
     DerivedCheck(Facts facts, SortedMap<String, Integer> used, Inspection inspection) {
         this.facts = facts;
         this.used = used;
         this.inspection = inspection;
+        this.machines = new MachineCheck(facts, inspection);
     }
 
     void check(Derived derived, List<LayoutCheck.Checked> layouts) {
@@ -208,24 +208,6 @@ final class DerivedCheck {
                         && (w.pointer().equals(at) || w.pointer().startsWith(at + "/")));
         inspection.require(
                 given || !due, Cause.WARNING, at, "a part keeps the raw end or edge: the warning " + code + " is due");
-        boolean wide = checked.layout().pieces().stream().anyMatch(this::isTooWide);
-        boolean said = derived.warnings().stream()
-                .anyMatch(w ->
-                        w.code().equals("wider-than-machine") && w.pointer().equals(at));
-        inspection.require(
-                said || !wide, Cause.WARNING, at, "what is milled is wider than a machine takes, and nothing says so");
-    }
-
-    /** True if jointer or planer do not take what this piece is, or the panel it goes into. */
-    private boolean isTooWide(PlacedPiece piece) {
-        Rough rough = facts.roughs().get(piece.part());
-        if (rough == null || !rough.planed()) {
-            return false;
-        }
-        Length jointer = facts.job().shop().machines().jointer().width();
-        Length planer = facts.job().shop().machines().planer().width();
-        long wide = piece.width().nanometres();
-        return (jointer != null && wide > jointer.nanometres())
-                || (planer != null && Math.max(wide, rough.panelWidth()) > planer.nanometres());
+        machines.check(derived, checked);
     }
 }

@@ -72,7 +72,7 @@ public final class CsvTables {
                                 : String.join("; ", p.selection().grades()))
                 .plain("spares", p -> p.spares() == 0 ? null : p.spares())
                 .text("allowance", p -> p.making() instanceof Making.Milled m ? m.profile() : null)
-                .plain("gang", p -> p.gang() == 1 ? null : p.gang())
+                .plain("gang", p -> PartNodes.gang(job, p))
                 .plain("make", CsvTables::make)
                 .plain("make.plies", p -> p.making() instanceof Making.Lamination l ? l.plies() : null)
                 .plain("make.staves.min", p -> glueUp(p, g -> lengths.exact(g.minStave())))

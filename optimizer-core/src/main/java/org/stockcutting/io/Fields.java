@@ -184,7 +184,10 @@ public final class Fields {
                 .may("material", TEXT, "material; the job's where absent")
                 .mayWord("grain", GRAINS, "grain axis; the length where the stock has an axis")
                 .may("allowance", TEXT, "allowance profile; absent cuts to finished size")
-                .may("gang", INTEGER, "how many copies stay in one blank until they are planed; 1 where absent")
+                .may(
+                        "gang",
+                        INTEGER,
+                        "how many copies stay in one blank until they are planed; where absent 1, or as many as machines need")
                 .may("make", OBJECT, "glued up or laminated")
                 .may("group", OBJECT, "group with a rule")
                 .orWord("class", "clear", Words.of(WoodClass.values(), WoodClass::word), "how clear the wood must be")

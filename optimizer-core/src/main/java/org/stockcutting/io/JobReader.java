@@ -18,6 +18,7 @@ import org.stockcutting.job.JobOrder;
 import org.stockcutting.job.JobReview;
 import org.stockcutting.job.ShopRules;
 import org.stockcutting.job.Shortage;
+import org.stockcutting.job.UsualGang;
 import org.stockcutting.job.Writing;
 import org.stockcutting.length.Length;
 import org.stockcutting.length.LengthUnit;
@@ -81,9 +82,25 @@ public final class JobReader {
         Job job = job(doc, reading, writing, places);
         Set<String> unreadable = faults.pointers().stream().map(places::inJob).collect(Collectors.toSet());
         JobReview.review(job, unreadable).forEach(fault -> faults.addAll(List.of(placed(fault, places))));
-        return faults.isEmpty()
-                ? new JobReading(job, List.of(), byId(JobOrder.of(job), reading.defaults(), places))
-                : new JobReading(null, faults.list(), reading.defaults());
+        if (!faults.isEmpty()) {
+            return new JobReading(null, faults.list(), reading.defaults());
+        }
+        Job ganged = inGangs(job, doc.objects("parts"), reading);
+        return new JobReading(ganged, List.of(), byId(JobOrder.of(ganged), reading.defaults(), places));
+    }
+
+    /** Milled parts that are too short for the machines stay together, where their lines say nothing of gangs. */
+    private static Job inGangs(Job job, List<@Nullable DocObject> lines, Reading reading) {
+        List<Part> parts = new ArrayList<>(job.parts());
+        for (int i = 0; i < parts.size(); i++) {
+            DocObject line = lines.get(i);
+            UsualGang usual = line == null || line.has("gang") ? null : UsualGang.of(job, parts.get(i));
+            if (line != null && usual != null && usual.parts() > 1) {
+                parts.set(i, parts.get(i).withGang(usual.parts()));
+                reading.filledIn(line.pointer("gang"), Integer.toString(usual.parts()));
+            }
+        }
+        return parts.equals(job.parts()) ? job : job.withParts(parts);
     }
 
     /** Defaults go into the plan, which must not depend on the order of the lists. */

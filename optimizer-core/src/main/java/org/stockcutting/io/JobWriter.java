@@ -50,7 +50,7 @@ public final class JobWriter {
         job.allowances().forEach((name, profile) -> allowances.set(name, profile(profile, lengths)));
         if (withLists) {
             ArrayNode parts = doc.putArray("parts");
-            job.parts().forEach(part -> parts.add(PartNodes.part(part, lengths)));
+            job.parts().forEach(part -> parts.add(PartNodes.part(job, part, lengths)));
             StockNodes stock = new StockNodes(lengths, writing.decimal());
             ArrayNode forSale = doc.putArray("stock");
             job.forSale().forEach(item -> forSale.add(stock.forSale(item)));

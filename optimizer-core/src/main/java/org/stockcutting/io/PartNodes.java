@@ -1,6 +1,9 @@
 package org.stockcutting.io;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.jspecify.annotations.Nullable;
+import org.stockcutting.job.Job;
+import org.stockcutting.job.UsualGang;
 import org.stockcutting.length.LengthWriter;
 import org.stockcutting.part.CutFrom;
 import org.stockcutting.part.Making;
@@ -12,7 +15,7 @@ final class PartNodes {
 
     private PartNodes() {}
 
-    static ObjectNode part(Part part, LengthWriter lengths) {
+    static ObjectNode part(Job job, Part part, LengthWriter lengths) {
         ObjectNode node = JsonOutput.object().put("id", part.id()).put("quantity", part.quantity());
         JobWriter.put(node, "length", part.length(), lengths);
         if (part.section() instanceof Section.Nominal nominal) {
@@ -26,6 +29,10 @@ final class PartNodes {
             node.put("grain", part.grain().word());
         }
         making(node, part.making(), lengths);
+        Integer gang = gang(job, part);
+        if (gang != null) {
+            node.put("gang", gang);
+        }
         if (part.group() != null) {
             node.putObject("group")
                     .put("name", part.group())
@@ -62,12 +69,18 @@ final class PartNodes {
         return node;
     }
 
+    /** How many are in a blank, where a reader would take the line's silence for another number; null where silence says it. */
+    static @Nullable Integer gang(Job job, Part part) {
+        if (!(part.making() instanceof Making.Milled milled)) {
+            return null;
+        }
+        UsualGang usual = milled.gang() > 1 ? null : UsualGang.of(job, part);
+        return milled.gang() > 1 || (usual != null && usual.parts() > 1) ? milled.gang() : null;
+    }
+
     private static void making(ObjectNode node, Making making, LengthWriter lengths) {
         if (making instanceof Making.Milled milled) {
             node.put("allowance", milled.profile());
-            if (milled.gang() > 1) {
-                node.put("gang", milled.gang());
-            }
         } else if (making instanceof Making.GlueUp glueUp) {
             ObjectNode staves = node.putObject("make").put("as", Fields.GLUE_UP).putObject("staves");
             JobWriter.put(staves, "min", glueUp.minStave(), lengths);

@@ -8,7 +8,7 @@ import org.stockcutting.part.Shaping;
 final class GangReview {
 
     /** A blank of more would be longer than any board. */
-    private static final int MOST = 100;
+    static final int MOST = 100;
 
     private final Job job;
     private final Findings findings;

@@ -129,6 +129,26 @@ public record Job(
         return with(draft -> draft.effort = other);
     }
 
+    /** The same job with another parts list. */
+    public Job withParts(List<Part> other) {
+        return new Job(
+                name,
+                writing,
+                sets,
+                shop,
+                allowances,
+                other,
+                forSale,
+                onHand,
+                goal,
+                effort,
+                terms,
+                compare,
+                wood,
+                random,
+                shortage);
+    }
+
     /** The same job in which only some parts are made, of other stock. Subsets to compare and boards of random size are not carried over. */
     public Job withLists(List<Part> other, List<StockItem.ForSale> toBuy, List<StockItem.OnHand> owned) {
         return with(draft -> {

@@ -8,8 +8,10 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.stockcutting.blank.BlankPlanner;
 import org.stockcutting.blank.RoughPiece;
+import org.stockcutting.blank.RoughSection;
 import org.stockcutting.job.Job;
 import org.stockcutting.length.Length;
 import org.stockcutting.part.Part;
@@ -22,8 +24,14 @@ final class Bench {
 
     private final Job job;
     private final Map<String, RoughPiece> rough = new TreeMap<>();
+    /** The same with a blank for each copy. */
+    private final Map<String, RoughPiece> alone = new TreeMap<>();
+
     private final SortedSet<Want> good = new TreeSet<>();
     private final SortedSet<Want> wanted = new TreeSet<>();
+    /** Copies spoiled out of blanks that have others which are good, by part. */
+    private final SortedMap<String, SortedSet<Integer>> copies = new TreeMap<>();
+
     private final SortedMap<String, Integer> spares = new TreeMap<>();
     private final Map<Want, Length> widths = new TreeMap<>();
     private final List<String> notes = new ArrayList<>();
@@ -34,6 +42,9 @@ final class Bench {
     Bench(Job job, Worklog worklog, Progress progress, SortedSet<Want> planned) {
         this.job = job;
         BlankPlanner.plan(job).forEach(piece -> rough.put(piece.part().id(), piece));
+        Job apart =
+                job.withParts(job.parts().stream().map(part -> part.withGang(1)).toList());
+        BlankPlanner.plan(apart).forEach(piece -> alone.put(piece.part().id(), piece));
         progress.boards()
                 .values()
                 .forEach(board -> board.layout()
@@ -43,28 +54,42 @@ final class Bench {
                 .values()
                 .forEach(board -> board.finished()
                         .forEach(piece -> good.add(Want.of(piece, board.board().copy()))));
-        worklog.spoiled()
-                .forEach(spoiled -> good.removeIf(want -> want.part().equals(spoiled.part())
-                        && isIn(want, spoiled.number())
-                        && (spoiled.member() == null || want.member() == spoiled.member())));
+        worklog.spoiled().forEach(this::spoil);
         for (Part part : job.parts()) {
-            if (part.gang() > 1
-                    && worklog.spoiled().stream()
-                            .anyMatch(spoiled -> spoiled.part().equals(part.id()))) {
-                notes.add("Of " + part.id() + " " + part.gang()
-                        + " come from one blank: where one is spoiled all of them are made again, and the good ones are to"
-                        + " spare.");
-            }
+            dropEmptyGangs(part);
             count(part);
             useSpares(part, planned);
         }
     }
 
-    /** Of a gang all is made again: what is still good of it is to spare. */
-    private boolean isIn(Want want, int number) {
-        RoughPiece piece = rough.get(want.part());
-        int gang = piece == null ? 1 : piece.part().gang();
-        return want.number() <= number && number < want.number() + gang;
+    private void spoil(Worklog.Spoiled spoiled) {
+        RoughPiece piece = rough.get(spoiled.part());
+        if (piece != null && piece.part().gang() > 1) {
+            copies.computeIfAbsent(spoiled.part(), id -> new TreeSet<>()).add(spoiled.number());
+        } else {
+            good.removeIf(want -> want.part().equals(spoiled.part())
+                    && want.number() == spoiled.number()
+                    && (spoiled.member() == null || want.member() == spoiled.member()));
+        }
+    }
+
+    /** Of a gang only what is spoiled is made again, whether or not it is cut apart by now; one that is spoiled throughout is made again as it was. */
+    private void dropEmptyGangs(Part part) {
+        SortedSet<Integer> spoiled = copies.get(part.id());
+        if (spoiled == null) {
+            return;
+        }
+        for (Want want : List.copyOf(good)) {
+            List<Integer> gang = part.gangFrom(want.number());
+            if (want.part().equals(part.id()) && spoiled.containsAll(gang)) {
+                good.remove(want);
+                gang.forEach(spoiled::remove);
+            }
+        }
+        if (!spoiled.isEmpty()) {
+            notes.add("Of " + part.id() + " " + part.gang()
+                    + " come from one blank: only what is spoiled is made again, the others are still good.");
+        }
     }
 
     private void count(Part part) {
@@ -121,6 +146,10 @@ final class Bench {
         return Collections.unmodifiableSortedSet(wanted);
     }
 
+    SortedMap<String, SortedSet<Integer>> copies() {
+        return copies;
+    }
+
     Map<String, Integer> spares() {
         return spares;
     }
@@ -151,6 +180,7 @@ final class Bench {
             List<Integer> numbers = members.entrySet().stream()
                     .filter(entry -> entry.getValue() >= needed)
                     .flatMap(entry -> part.gangFrom(entry.getKey()).stream())
+                    .filter(number -> !isSpoiledCopy(part, number))
                     .toList();
             if (!numbers.isEmpty()) {
                 finished.add(new Replan.Finished(part.id(), numbers));
@@ -159,17 +189,26 @@ final class Bench {
         return finished;
     }
 
+    private boolean isSpoiledCopy(Part part, int number) {
+        SortedSet<Integer> spoiled = copies.get(part.id());
+        return spoiled != null && spoiled.contains(number);
+    }
+
     /** True if some rough piece that is wanted could be cut from a rectangle of this size, whatever its wood. */
     boolean mayServe(PlacedSize size) {
-        return wanted.stream().map(Want::part).distinct().anyMatch(part -> {
-            RoughPiece piece = java.util.Objects.requireNonNull(rough.get(part));
-            if (piece.section() instanceof org.stockcutting.blank.RoughSection.Sized sized) {
-                Length low = piece.length().min(sized.width());
-                Length high = piece.length().max(sized.width());
-                return !size.low().isLessThan(low) && !size.high().isLessThan(high);
-            }
-            return !size.along().isLessThan(piece.length());
-        });
+        return Stream.concat(
+                        wanted.stream().map(Want::part).distinct().map(rough::get),
+                        copies.keySet().stream().map(alone::get))
+                .anyMatch(piece -> piece != null && serves(size, piece));
+    }
+
+    private static boolean serves(PlacedSize size, RoughPiece piece) {
+        if (piece.section() instanceof RoughSection.Sized sized) {
+            Length low = piece.length().min(sized.width());
+            Length high = piece.length().max(sized.width());
+            return !size.low().isLessThan(low) && !size.high().isLessThan(high);
+        }
+        return !size.along().isLessThan(piece.length());
     }
 
     /** Extents of a rectangle. */

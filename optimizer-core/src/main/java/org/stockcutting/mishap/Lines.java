@@ -47,6 +47,7 @@ public final class Lines {
     private final SortedMap<String, AllowanceProfile> allowances;
     private final Map<Want, Want> forward = new HashMap<>();
     private final Map<Want, Want> backward = new HashMap<>();
+    private final List<Want> again = new ArrayList<>();
     private final Set<String> ids = new HashSet<>();
     private final List<Rule> rules;
     /** Finished pieces that are wanted whole, as if they were single. */
@@ -58,6 +59,28 @@ public final class Lines {
         this.rules = Rules.of(job);
         this.allowances = new TreeMap<>(job.allowances());
         job.parts().forEach(part -> ids.add(part.id()));
+    }
+
+    /**
+     * @param wants the pieces that are wanted
+     * @param copies numbers that are wanted alone, by part: the blanks that they were in hold others, which are good
+     * @param spares how many spares are still wanted, by part
+     * @param widths widths that staves have in the plan, where they differ from the job's own
+     */
+    static Lines of(
+            Job job,
+            SortedSet<Want> wants,
+            SortedMap<String, SortedSet<Integer>> copies,
+            Map<String, Integer> spares,
+            Map<Want, Length> widths) {
+        Lines lines = of(job, wants, spares, widths);
+        for (Part part : job.parts()) {
+            SortedSet<Integer> numbers = copies.get(part.id());
+            if (numbers != null) {
+                lines.again(part, numbers);
+            }
+        }
+        return lines;
     }
 
     /**
@@ -119,6 +142,11 @@ public final class Lines {
     /** What a piece of the new parts list is called in the job, or null where it is a spare. */
     public @Nullable Want original(Want renamed) {
         return backward.get(renamed);
+    }
+
+    /** Pieces of the new parts list that no piece of the plan stands for: a few copies out of blanks for more. */
+    List<Want> again() {
+        return again;
     }
 
     /** The line that a part's spares are of, or null where none are wanted. */
@@ -244,6 +272,37 @@ public final class Lines {
                     link(new Want(part.id(), numbers.get(i), member), new Want(id, i + 1, member));
                 }
             }
+        }
+    }
+
+    /** Copies by themselves, in as few blanks as such parts came in before, as equal in number as they can be. */
+    private void again(Part part, SortedSet<Integer> numbers) {
+        Shaping.Hand hand = part.shaping().hand();
+        SortedMap<Shaping.Hand, List<Integer>> alike = new TreeMap<>();
+        for (int number : numbers) {
+            Shaping.Hand own = hand == Shaping.Hand.PAIRS ? hand.of(number) : hand;
+            alike.computeIfAbsent(own == null ? hand : own, h -> new ArrayList<>())
+                    .add(number);
+        }
+        alike.forEach((own, all) -> {
+            int blanks = -Math.floorDiv(-all.size(), part.gang());
+            int fewer = all.size() / blanks;
+            int inLarger = all.size() % blanks * (fewer + 1);
+            again(part, own, all.subList(0, inLarger), fewer + 1);
+            again(part, own, all.subList(inLarger, all.size()), fewer);
+        });
+    }
+
+    private void again(Part part, Shaping.Hand hand, List<Integer> numbers, int gang) {
+        if (numbers.isEmpty()) {
+            return;
+        }
+        String id = free(part.id() + " again");
+        Part line = part.line(id, numbers.size(), 0, null);
+        parts.add(line.withShaping(line.shaping().withHand(hand)).withGang(gang));
+        lines.add(new Replan.Line(id, part.id(), List.copyOf(numbers), List.of()));
+        for (int first = 1; first <= numbers.size(); first += gang) {
+            again.add(new Want(id, first, 0));
         }
     }
 

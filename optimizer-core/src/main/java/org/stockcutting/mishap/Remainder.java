@@ -45,7 +45,7 @@ final class Remainder {
         this.progress = progress;
         this.missing = new HashSet<>(worklog.missing());
         this.bench = new Bench(job, worklog, progress, planned());
-        this.lines = Lines.of(job, bench.wanted(), bench.spares(), bench.widths());
+        this.lines = Lines.of(job, bench.wanted(), bench.copies(), bench.spares(), bench.widths());
         job.forSale().forEach(item -> ids.add(item.id()));
         notes.addAll(bench.notes());
     }
@@ -99,7 +99,7 @@ final class Remainder {
 
     /** What the job wants and no unit gives. */
     private List<Want> lost() {
-        SortedSet<Want> lost = new TreeSet<>();
+        SortedSet<Want> lost = new TreeSet<>(lines.again());
         bench.wanted().forEach(want -> {
             Want renamed = lines.renamed(want);
             if (renamed != null) {

@@ -118,6 +118,21 @@ public record Part(
                 selection);
     }
 
+    /** The same line, so many of it to one blank until they are planed; a nested pair with 1 has a blank for each. */
+    public Part withGang(int gang) {
+        Taper taper = shaping.taper();
+        if (taper != null && taper.nest()) {
+            return gang == 2 ? this : withShaping(shaping.withTaper(taper.withNest(false)));
+        }
+        return making instanceof Making.Milled milled ? withMaking(new Making.Milled(milled.profile(), gang)) : this;
+    }
+
+    private Part withMaking(Making other) {
+        return new Part(
+                id, quantity, length, section, material, grain, woodClass, spares, other, group, note, edging, shaping,
+                selection);
+    }
+
     /** The same line of other wood. */
     public Part withSelection(Selection other) {
         return new Part(

@@ -109,6 +109,11 @@ public record Shaping(@Nullable Taper taper, List<Mark> marks, Fit fit, Hand han
         return said == null ? Length.ofNanometres(length.nanometres() / 4).max(lowestMark()) : said;
     }
 
+    /** The same, tapered another way. */
+    public Shaping withTaper(@Nullable Taper other) {
+        return new Shaping(other, marks, fit, hand, tolerance);
+    }
+
     /** The same, of another hand. */
     public Shaping withHand(Hand other) {
         return new Shaping(taper, marks, fit, other, tolerance);

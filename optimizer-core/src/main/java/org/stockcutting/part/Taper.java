@@ -18,6 +18,11 @@ public record Taper(@Nullable Length start, Length foot, Faces faces, boolean ne
         this(start, foot, faces, false);
     }
 
+    /** The same taper, sawn out of a blank for two or of one of its own. */
+    public Taper withNest(boolean other) {
+        return new Taper(start, foot, faces, other);
+    }
+
     /** Which faces are tapered. */
     public enum Faces {
         /** One face: the width gets smaller, the thickness stays. */

@@ -8,10 +8,8 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.stockcutting.blank.RoughPiece;
 import org.stockcutting.blank.RoughSection;
 import org.stockcutting.blank.TaperedPair;
-import org.stockcutting.job.Machines;
 import org.stockcutting.length.Length;
 import org.stockcutting.length.LengthWriter;
 import org.stockcutting.part.Part;
@@ -37,9 +35,6 @@ final class Warnings {
     /** Parts are ripped from a board without a straight edge, and nothing is taken off it there. */
     static final String NO_STRAIGHT_EDGE = "no-straight-edge";
 
-    /** A piece or panel is wider than jointer or planer take. */
-    static final String TOO_WIDE = "wider-than-machine";
-
     /** Two tapered parts would come from a blank that is narrower than two. */
     static final String TAPERED_PAIR = "tapered-pair";
 
@@ -52,11 +47,13 @@ final class Warnings {
     private final LengthWriter writer;
     private final List<Warning> found = new ArrayList<>();
     private final Set<String> paired = new HashSet<>();
+    private final MachineWarnings machines;
 
     private Warnings(Lookup lookup) {
         this.lookup = lookup;
         this.writer = new LengthWriter(
                 lookup.job().writing().unit(), lookup.job().writing().decimal());
+        this.machines = new MachineWarnings(lookup, writer, found);
     }
 
     static List<Warning> of(Lookup lookup, List<Layout> layouts) {
@@ -72,8 +69,8 @@ final class Warnings {
         crookedEdge(pointer, layout);
         thinner(pointer, layout);
         smallWork(pointer, layout);
-        tooWide(pointer, layout);
         taperedPairs(pointer, layout);
+        machines.look(pointer, layout);
     }
 
     /** Said once for each part: the plan cuts a straight blank for each of them. */
@@ -99,44 +96,6 @@ final class Warnings {
         long steps = length.nanometres() / step.nanometres();
         boolean between = length.nanometres() % step.nanometres() != 0;
         return writer.withUnit(Length.ofNanometres((up && between ? steps + 1 : steps) * step.nanometres()));
-    }
-
-    /** What has to be flat is milled in pieces that the machines take, or by hand. */
-    private void tooWide(String pointer, Layout layout) {
-        Machines machines = lookup.job().shop().machines();
-        TreeSet<String> wide = new TreeSet<>();
-        for (PlacedPiece piece : layout.pieces()) {
-            RoughPiece rough = lookup.rough(piece.part());
-            if (!(rough.section() instanceof RoughSection.Sized sized) || !sized.planed()) {
-                continue;
-            }
-            // Surfaced as it leaves the board; a panel once more when it is glued.
-            compare(
-                    wide,
-                    piece.part(),
-                    "jointer",
-                    machines.jointer(),
-                    piece.width(),
-                    "rip it to narrower staves first");
-            Length planed = piece.width();
-            if (rough.kind() == RoughPiece.Kind.STAVE) {
-                Length panel = rough.trail().get(rough.trail().size() - 2).width();
-                planed = panel == null ? planed : panel.max(planed);
-            }
-            compare(wide, piece.part(), "planer", machines.planer(), planed, "glue it up in parts that fit");
-        }
-        if (!wide.isEmpty()) {
-            add(TOO_WIDE, pointer, String.join(" ", wide));
-        }
-    }
-
-    private void compare(
-            TreeSet<String> wide, String part, String name, Machines.Machine machine, Length width, String wayOut) {
-        Length widest = machine.width();
-        if (widest != null && width.isMoreThan(widest)) {
-            wide.add(part + " is milled " + writer.withUnit(width) + " wide, and the " + name + " takes "
-                    + writer.withUnit(widest) + ": " + wayOut + ", or flatten it by hand.");
-        }
     }
 
     private void rawSides(String pointer, Layout layout) {
