@@ -131,22 +131,7 @@ public record Job(
 
     /** The same job with another parts list. */
     public Job withParts(List<Part> other) {
-        return new Job(
-                name,
-                writing,
-                sets,
-                shop,
-                allowances,
-                other,
-                forSale,
-                onHand,
-                goal,
-                effort,
-                terms,
-                compare,
-                wood,
-                random,
-                shortage);
+        return with(draft -> draft.parts = other);
     }
 
     /** The same job in which only some parts are made, of other stock. Subsets to compare and boards of random size are not carried over. */
