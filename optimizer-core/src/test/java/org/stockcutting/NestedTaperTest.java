@@ -92,15 +92,9 @@ class NestedTaperTest {
         // The second taper cannot come before the two are parted, nor can either be left out.
         for (int i = 0; i < steps.size(); i++) {
             if (steps.get(i).kind() == StepKind.TAPER) {
-                List<SequenceStep> fewer = new ArrayList<>();
-                for (SequenceStep step : steps) {
-                    if (step != steps.get(i)) {
-                        fewer.add(step.numbered(fewer.size() + 1));
-                    }
-                }
-                var d = plan.derived();
-                CuttingPlan wrong = plan.withDerived(new org.stockcutting.plan.Derived(
-                        d.buyingList(), d.offcuts(), fewer, d.setUps(), d.yield(), d.warnings()));
+                List<SequenceStep> fewer = new ArrayList<>(steps);
+                fewer.remove(i);
+                CuttingPlan wrong = Altered.steps(plan, fewer);
                 assertThat(PlanChecker.check(job, wrong))
                         .extracting(Violation::cause)
                         .contains("sequence");

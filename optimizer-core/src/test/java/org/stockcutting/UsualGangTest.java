@@ -2,7 +2,6 @@ package org.stockcutting;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,7 +15,6 @@ import org.stockcutting.io.JobWriter;
 import org.stockcutting.job.Job;
 import org.stockcutting.part.Part;
 import org.stockcutting.plan.CuttingPlan;
-import org.stockcutting.plan.Derived;
 import org.stockcutting.plan.StepKind;
 import org.stockcutting.plan.Violation;
 import org.stockcutting.plan.Warning;
@@ -86,16 +84,8 @@ class UsualGangTest {
                 .filteredOn(step -> step.kind() == StepKind.PLANE)
                 .isNotEmpty()
                 .noneMatch(step -> String.valueOf(step.caution()).contains("horter than the planer"));
-        CuttingPlan silent = without(plan, "ganged");
+        CuttingPlan silent = Altered.without(plan, "ganged");
         assertThat(PlanChecker.check(job, silent)).extracting(Violation::cause).containsExactly("warning");
-    }
-
-    private static CuttingPlan without(CuttingPlan plan, String code) {
-        Derived d = plan.derived();
-        List<Warning> fewer = new ArrayList<>(d.warnings());
-        fewer.removeIf(warning -> warning.code().equals(code));
-        return plan.withDerived(
-                new Derived(d.buyingList(), d.offcuts(), d.cutSequence(), d.setUps(), d.yield(), fewer));
     }
 
     @ParameterizedTest
@@ -119,7 +109,7 @@ class UsualGangTest {
                 .filteredOn(warning -> warning.code().equals("shorter-than-machine"))
                 .singleElement()
                 .satisfies(warning -> assertThat(warning.text()).contains(wayOut));
-        assertThat(PlanChecker.check(job, without(plan, "shorter-than-machine")))
+        assertThat(PlanChecker.check(job, Altered.without(plan, "shorter-than-machine")))
                 .extracting(Violation::cause)
                 .containsExactly("warning");
     }

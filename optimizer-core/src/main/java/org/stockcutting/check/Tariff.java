@@ -198,12 +198,40 @@ final class Tariff {
         return Money.rounded(exact, price.currency());
     }
 
-    /** Billed volume in cubic nanometres; lumber under an inch thick counts as an inch. */
+    /** Billed volume in cubic nanometres; lumber under an inch thick counts as an inch, and yards round what no trade size names. */
     private static BigInteger tally(StockItem stock) {
-        return nm(billedThickness(stock))
-                .max(INCH)
-                .multiply(nm(billedWidth(stock)))
-                .multiply(nm(stock.length()));
+        BigInteger thickness = nm(billedThickness(stock)).max(INCH);
+        BigInteger width = nm(billedWidth(stock));
+        BigInteger length = nm(stock.length());
+        boolean measured = stock.nominal() == null || stock.nominal().nominalWidth() == null;
+        if (measured && stock instanceof StockItem.ForSale sale) {
+            BigInteger[] feet = length.divideAndRemainder(FOOT);
+            switch (sale.offer().tally()) {
+                case SURFACE_MEASURE -> {
+                    BigFraction surface = new BigFraction(feet[0].multiply(width), FOOT);
+                    return whole(surface).multiply(FOOT.pow(2)).multiply(thickness);
+                }
+                case NEXT_INCH -> {
+                    boolean over = feet[1].compareTo(INCH.multiply(BigInteger.valueOf(3))) > 0;
+                    length = FOOT.multiply(over ? feet[0].add(BigInteger.ONE) : feet[0]);
+                    width = next(width, INCH);
+                    thickness = next(thickness, INCH.divide(BigInteger.valueOf(4)));
+                }
+                case HALF_INCH -> width = next(width, INCH.divide(BigInteger.TWO));
+                case EXACT -> {}
+            }
+        }
+        return thickness.multiply(width).multiply(length);
+    }
+
+    /** The nearest whole number, halves up. */
+    private static BigInteger whole(BigFraction number) {
+        BigFraction more = number.add(BigFraction.ONE_HALF);
+        return more.getNumerator().divide(more.getDenominator());
+    }
+
+    private static BigInteger next(BigInteger size, BigInteger step) {
+        return size.add(step).subtract(BigInteger.ONE).divide(step).multiply(step);
     }
 
     /** A trade size is billed by its name: measured sizes decide fit, never the bill. */

@@ -33,6 +33,7 @@ import org.stockcutting.stock.Offer;
 import org.stockcutting.stock.Price;
 import org.stockcutting.stock.RandomBoards;
 import org.stockcutting.stock.StockItem;
+import org.stockcutting.stock.Tally;
 import org.stockcutting.stock.Trim;
 
 /**
@@ -177,6 +178,11 @@ public final class CsvTables {
                                 o -> o.premiums().isEmpty()
                                         ? null
                                         : StepText.writePremiums(o.premiums(), lengths(job), decimal)))
+                .plain(
+                        "tally",
+                        s -> offer(
+                                s,
+                                o -> o.tally() == Tally.EXACT ? null : o.tally().word()))
                 .write(all);
     }
 

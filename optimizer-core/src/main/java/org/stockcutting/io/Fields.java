@@ -27,6 +27,7 @@ import org.stockcutting.part.ShowFaces;
 import org.stockcutting.part.Taper;
 import org.stockcutting.stock.Form;
 import org.stockcutting.stock.PriceUnit;
+import org.stockcutting.stock.Tally;
 import org.stockcutting.stock.Zone;
 
 /**
@@ -46,6 +47,7 @@ public final class Fields {
     static final String RANDOM = "random";
 
     private static final List<String> FORMS = Words.of(Form.values(), Form::word);
+    private static final List<String> TALLIES = Words.of(Tally.values(), Tally::word);
     private static final List<String> FORMS_FOR_SALE =
             Stream.concat(FORMS.stream(), Stream.of(RANDOM)).toList();
     private static final List<String> GRAINS = Words.of(Grain.values(), Grain::word);
@@ -99,7 +101,10 @@ public final class Fields {
                 .may("zoneMargin", LENGTH, "how far clear parts keep away from bad zones")
                 .may("breakdown", OBJECT, "the saw that the first cuts of sheets are made with, on the floor")
                 .may("machines", OBJECT, "what jointer and planer take")
-                .later("tally", "how the yard rounds measured boards")
+                .mayWord(
+                        "tally",
+                        TALLIES,
+                        "how board feet are counted where no trade size names the width; exact where absent")
                 .may(
                         "setUpPrice",
                         AMOUNT,
@@ -280,6 +285,10 @@ public final class Fields {
                 .may("pack", INTEGER, "only whole packs of so many pieces are sold; by the piece where absent")
                 .may("priceBreaks", LIST, "lower prices for more pieces")
                 .may("widthPremiums", LIST, "what wide boards cost more")
+                .mayWord(
+                        "tally",
+                        TALLIES,
+                        "how its board feet are counted where no trade size names the width; the job's where absent")
                 .in("/stock/*/price")
                 .needs("amount", AMOUNT, "the asking price")
                 .orWord("per", "piece", Words.of(PriceUnit.values(), PriceUnit::word), "what the amount is for")

@@ -11,6 +11,7 @@ import org.stockcutting.stock.Offer;
 import org.stockcutting.stock.Price;
 import org.stockcutting.stock.RandomBoards;
 import org.stockcutting.stock.StockItem;
+import org.stockcutting.stock.Tally;
 import org.stockcutting.stock.Trim;
 import org.stockcutting.stock.Zone;
 
@@ -80,6 +81,9 @@ final class StockNodes {
                 JobWriter.put(entry, "over", premium.over(), lengths);
                 entry.put("percent", Amounts.text(premium.percent(), decimal));
             }
+        }
+        if (offer.tally() != Tally.EXACT) {
+            node.put("tally", offer.tally().word());
         }
     }
 

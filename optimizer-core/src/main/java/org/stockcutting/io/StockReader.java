@@ -21,6 +21,7 @@ import org.stockcutting.stock.Price;
 import org.stockcutting.stock.PriceUnit;
 import org.stockcutting.stock.RandomBoards;
 import org.stockcutting.stock.StockItem;
+import org.stockcutting.stock.Tally;
 import org.stockcutting.stock.Trim;
 
 /** Reads what is for sale and what is on hand. */
@@ -31,6 +32,7 @@ final class StockReader {
     private final String jobMaterial;
     private final Currency jobCurrency;
     private final Set<String> taken = new HashSet<>();
+    private Tally jobTally = Tally.EXACT;
 
     StockReader(Reading reading, NominalCatalog catalog, String jobMaterial, Currency jobCurrency) {
         this.reading = reading;
@@ -66,6 +68,7 @@ final class StockReader {
         if (!doc.has("stock") && !doc.has("onHand")) {
             doc.missing("stock", "a list of stock, or onHand", "what can be bought");
         }
+        jobTally = Or.of(tally(doc), Tally.EXACT);
         List<@Nullable DocObject> sold = doc.objects("stock");
         List<@Nullable DocObject> owned = doc.objects("onHand");
         for (List<@Nullable DocObject> list : List.of(sold, owned)) {
@@ -127,7 +130,7 @@ final class StockReader {
         }
         exclude(
                 entry,
-                List.of("available", "grain", "pack", "priceBreaks", "widthPremiums"),
+                List.of("available", "grain", "pack", "priceBreaks", "widthPremiums", "tally"),
                 "Boards of random size",
                 "are bought by volume and lie along");
         return new RandomBoards(
@@ -179,7 +182,11 @@ final class StockReader {
                 entry == null ? Offer.PLAIN : offer(entry));
     }
 
-    private static Offer offer(DocObject entry) {
+    private static @Nullable Tally tally(DocObject node) {
+        return node.word("tally", Tally.values(), Tally::word);
+    }
+
+    private Offer offer(DocObject entry) {
         List<Offer.Break> breaks = new ArrayList<>();
         for (DocObject node : entry.objects("priceBreaks")) {
             Integer from = node == null ? null : node.integer("from");
@@ -192,7 +199,10 @@ final class StockReader {
             BigDecimal percent = node == null ? null : node.amount("percent");
             premiums.add(new Offer.Premium(Or.size(over), Or.of(percent, BigDecimal.ZERO)));
         }
-        return new Offer(Or.of(entry.integer("pack"), 1), breaks, premiums);
+        if (!entry.has("tally") && jobTally != Tally.EXACT) {
+            reading.filledIn(entry.pointer("tally"), jobTally.word());
+        }
+        return new Offer(Or.of(entry.integer("pack"), 1), breaks, premiums, Or.of(tally(entry), jobTally));
     }
 
     private static Common standIn(String id) {

@@ -4,10 +4,12 @@ import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.length.Length;
+import org.stockcutting.stock.Bill;
 import org.stockcutting.stock.Offer;
 import org.stockcutting.stock.Price;
 import org.stockcutting.stock.PriceUnit;
 import org.stockcutting.stock.StockItem;
+import org.stockcutting.stock.Tally;
 
 /** Reviews packs, price breaks and premiums of what is for sale. */
 final class OfferReview {
@@ -42,10 +44,32 @@ final class OfferReview {
                     "The price of " + item.id() + " is for a pack, but nothing says how many are in one; give pack.",
                     at + "/pack");
         }
+        tally(at, item, price);
         steps(at + "/priceBreaks", offer.breaks().size(), item.id(), price);
         steps(at + "/widthPremiums", offer.premiums().size(), item.id(), price);
         breaks(at, item.id(), offer.breaks(), price);
         premiums(at, item.id(), offer.premiums());
+    }
+
+    /** A rule that counts a short or narrow board as nothing would give it away. */
+    private void tally(String at, StockItem.ForSale item, @Nullable Price price) {
+        boolean byFoot =
+                price != null && (price.per() == PriceUnit.BOARD_FOOT || price.per() == PriceUnit.THOUSAND_BOARD_FEET);
+        if (byFoot
+                && item.length().isPositive()
+                && item.width().isPositive()
+                && item.thickness().isPositive()
+                && Bill.tallied(item).signum() == 0) {
+            findings.add(
+                    at + "/tally",
+                    FaultCode.CONFLICT,
+                    item.offer().tally().word(),
+                    Tally.EXACT.word(),
+                    item.id() + " has no whole foot by the tally "
+                            + item.offer().tally().word()
+                            + ", so it would cost nothing; give it the tally exact, or a price by the piece.",
+                    at + "/length");
+        }
     }
 
     private void steps(String at, int steps, String id, @Nullable Price price) {

@@ -13,7 +13,7 @@ import org.stockcutting.material.NominalSize;
  *
  * <p>The bill follows the trade name: where an entry has a nominal size, thickness and width are the nominal ones, else the measured
  * ones; the length is always the entry's own. A board foot is 144 cubic inches, and lumber under 1 in thick counts as 1 in (the usual
- * rule of yards). The price of what is sold as one, a piece or a pack, is computed exactly and rounded half up to the minor unit once.
+ * rule of yards); how the yard rounds what is measured is its {@link Tally}. The price of what is sold as one, a piece or a pack, is computed exactly and rounded half up to the minor unit once.
  */
 public final class Bill {
 
@@ -129,7 +129,7 @@ public final class Bill {
 
     /** Board feet of several equal pieces: the exact sum, rounded half up to two decimals once. */
     public static BigDecimal boardFeet(StockItem item, int quantity) {
-        BigInteger all = boardVolume(item).multiply(BigInteger.valueOf(quantity));
+        BigInteger all = tallied(item).multiply(BigInteger.valueOf(quantity));
         return new BigDecimal(all).divide(new BigDecimal(BOARD_FOOT), BOARD_FEET_DECIMALS, RoundingMode.HALF_UP);
     }
 
@@ -179,8 +179,8 @@ public final class Bill {
             case PIECE -> new Quantity(BigInteger.ONE, BigInteger.ONE);
             case FOOT -> new Quantity(length, unit(LengthUnit.FOOT));
             case METRE -> new Quantity(length, unit(LengthUnit.METRE));
-            case BOARD_FOOT -> new Quantity(boardVolume(item), BOARD_FOOT);
-            case THOUSAND_BOARD_FEET -> new Quantity(boardVolume(item), BOARD_FOOT.multiply(THOUSAND));
+            case BOARD_FOOT -> new Quantity(tallied(item), BOARD_FOOT);
+            case THOUSAND_BOARD_FEET -> new Quantity(tallied(item), BOARD_FOOT.multiply(THOUSAND));
             case SQUARE_FOOT ->
                 new Quantity(length.multiply(width), unit(LengthUnit.FOOT).pow(2));
             case SQUARE_METRE ->
@@ -193,10 +193,13 @@ public final class Bill {
         };
     }
 
-    private static BigInteger boardVolume(StockItem item) {
-        return nanometres(item.length())
-                .multiply(nanometres(billedWidth(item)))
-                .multiply(nanometres(billedThickness(item).max(INCH)));
+    /** What is billed of one piece by the board foot, in cubic nanometres. */
+    public static BigInteger tallied(StockItem item) {
+        NominalSize nominal = item.nominal();
+        boolean named = nominal != null && nominal.nominalWidth() != null;
+        Tally tally =
+                item instanceof StockItem.ForSale sale && !named ? sale.offer().tally() : Tally.EXACT;
+        return tally.volume(item.length(), billedWidth(item), billedThickness(item));
     }
 
     private static Length billedThickness(StockItem item) {

@@ -11,11 +11,17 @@ import org.stockcutting.length.Length;
  * @param pack only whole packs of so many pieces are sold, at least 1; 1 is by the piece
  * @param breaks lower prices for more, by ascending quantity
  * @param premiums what wide boards cost more, by ascending width
+ * @param tally how board feet are counted where no trade size names the width
  */
-public record Offer(int pack, List<Break> breaks, List<Premium> premiums) {
+public record Offer(int pack, List<Break> breaks, List<Premium> premiums, Tally tally) {
 
     /** By the piece, at one price. */
     public static final Offer PLAIN = new Offer(1, List.of(), List.of());
+
+    /** Board feet counted as measured. */
+    public Offer(int pack, List<Break> breaks, List<Premium> premiums) {
+        this(pack, breaks, premiums, Tally.EXACT);
+    }
 
     public Offer {
         breaks = List.copyOf(breaks);

@@ -52,6 +52,7 @@ import org.stockcutting.stock.Offer;
 import org.stockcutting.stock.Price;
 import org.stockcutting.stock.PriceUnit;
 import org.stockcutting.stock.StockItem;
+import org.stockcutting.stock.Tally;
 import org.stockcutting.stock.Trim;
 import org.stockcutting.stock.Zone;
 
@@ -208,7 +209,8 @@ class JobReaderTest {
                         .withOffer(new Offer(
                                 3,
                                 List.of(new Offer.Break(6, new BigDecimal("7.1"))),
-                                List.of(new Offer.Premium(in("5"), new BigDecimal("7.5"))))));
+                                List.of(new Offer.Premium(in("5"), new BigDecimal("7.5"))),
+                                Tally.NEXT_INCH)));
         assertThat(job.onHand())
                 .hasSize(2)
                 .contains(new StockItem.OnHand(

@@ -46,6 +46,7 @@ import org.stockcutting.stock.Price;
 import org.stockcutting.stock.PriceUnit;
 import org.stockcutting.stock.RandomBoards;
 import org.stockcutting.stock.StockItem;
+import org.stockcutting.stock.Tally;
 import org.stockcutting.stock.Trim;
 import org.stockcutting.stock.Zone;
 
@@ -265,7 +266,8 @@ final class RandomJobs {
             premiums.add(new Offer.Premium(over, new BigDecimal("12.5")));
             premiums.add(new Offer.Premium(over.plus(Length.inches("2")), new BigDecimal("20")));
         }
-        return new Offer(random.nextBoolean() ? 1 : 1 + random.nextInt(8), breaks, premiums);
+        int pack = random.nextBoolean() ? 1 : 1 + random.nextInt(8);
+        return new Offer(pack, breaks, premiums, random.nextInt(4) == 0 ? Tally.HALF_INCH : Tally.EXACT);
     }
 
     private RandomBoards rough(int i, Currency currency) {
