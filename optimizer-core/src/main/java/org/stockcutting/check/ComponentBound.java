@@ -10,6 +10,8 @@ import org.jspecify.annotations.Nullable;
 /** Weak duality for one component: demand at its worth, less what limited boards could gain. */
 final class ComponentBound {
 
+    private static final BigInteger MOST_BOARDS = BigInteger.valueOf(20_000);
+
     private final Facts facts;
     private final Component component;
     private final Goals goals;
@@ -30,20 +32,75 @@ final class ComponentBound {
     @Nullable BigInteger prove(Duals duals, boolean table) {
         BigFraction sum = duals.total(component);
         List<BigInteger> prices = new ArrayList<>();
+        List<BigFraction> gains = new ArrayList<>();
+        boolean holds = true;
         for (Board board : component.boards()) {
             BigFraction gain = gain(board, duals, table);
+            gains.add(gain);
             if (gain.compareTo(BigFraction.ZERO) > 0) {
-                if (board.copies().isEmpty()) {
-                    return null;
-                }
-                sum = sum.subtract(gain.multiply(board.copies().getAsInt()));
+                holds &= board.copies().isPresent();
+                sum = sum.subtract(gain.multiply(board.copies().orElse(0)));
             }
             prices.addAll(goals.amounts(board));
         }
         if (goals.isWaste()) {
-            return Duals.ceil(sum).subtract(finished(duals));
+            return holds ? Duals.ceil(sum).subtract(finished(duals)) : null;
         }
-        return LeastAmount.of(Duals.ceil(sum), prices);
+        BigInteger plain = holds ? LeastAmount.of(Duals.ceil(sum), prices) : null;
+        BigInteger stairs = staircase() ? stairs(duals, gains) : null;
+        return plain == null || stairs == null ? (plain == null ? stairs : plain) : plain.max(stairs);
+    }
+
+    private boolean staircase() {
+        return component.boards().stream().anyMatch(goals::isStaircase);
+    }
+
+    /** What boards in packs or with price breaks come to at least that are worth as much as what is made. */
+    private @Nullable BigInteger stairs(Duals duals, List<BigFraction> gains) {
+        BigFraction wanted = duals.total(component);
+        List<BigFraction> worths = new ArrayList<>();
+        BigInteger unit = wanted.getDenominator();
+        for (int b = 0; b < gains.size(); b++) {
+            Board board = component.boards().get(b);
+            BigFraction worth = gains.get(b).add(goals.cost(board));
+            worths.add(worth);
+            unit = unit.multiply(worth.getDenominator().divide(unit.gcd(worth.getDenominator())));
+            if (!board.forSale()) {
+                wanted = wanted.subtract(worth.multiply(board.copies().orElse(0)));
+            }
+        }
+        BigInteger open = Duals.ceil(wanted.multiply(unit));
+        List<LeastPurchase.Line> lines = new ArrayList<>();
+        for (int b = 0; b < worths.size() && open.signum() > 0; b++) {
+            Board board = component.boards().get(b);
+            BigInteger each = worths.get(b).multiply(unit).getNumerator();
+            if (board.forSale() && each.signum() > 0) {
+                BigInteger enough = open.add(each).subtract(BigInteger.ONE).divide(each);
+                BigInteger most = enough.min(BigInteger.valueOf(board.copies().orElse(Integer.MAX_VALUE)));
+                if (most.compareTo(MOST_BOARDS) > 0) {
+                    return null;
+                }
+                LeastPurchase.Line line = line(board, each, most.intValueExact());
+                if (!line.quantities().isEmpty()) {
+                    lines.add(line);
+                }
+            }
+        }
+        return lines.isEmpty() ? null : LeastPurchase.of(open, lines);
+    }
+
+    /** Of quantities that come to the same the largest. */
+    private LeastPurchase.Line line(Board board, BigInteger each, int most) {
+        List<LeastPurchase.Quantity> quantities = new ArrayList<>();
+        for (int n = 1; n <= most; n++) {
+            BigInteger paid = goals.paid(board, n);
+            int last = quantities.size() - 1;
+            if (last >= 0 && quantities.get(last).paid().equals(paid)) {
+                quantities.remove(last);
+            }
+            quantities.add(new LeastPurchase.Quantity(paid, each.multiply(BigInteger.valueOf(n))));
+        }
+        return new LeastPurchase.Line(quantities);
     }
 
     /** True if some board is cut in two directions, so that the guillotine table may say more than its area. */

@@ -50,6 +50,14 @@ final class Goals {
         return most >= pack ? BigFraction.ONE : new BigFraction(BigInteger.valueOf(pack), BigInteger.valueOf(most));
     }
 
+    /** True if what boards of this stock come to is no plain multiple. */
+    boolean isStaircase(Board board) {
+        return board.item() instanceof StockItem.ForSale stock
+                && (goal == Goal.BOARDS
+                        ? stock.offer().pack() > 1
+                        : stock.offer().isStaircase());
+    }
+
     /** No plan is worth less for cutting a board of which no wanted piece comes: each cut board holds one at least. */
     private long mostBoards(StockItem.ForSale stock, Board board) {
         long pieces = 0;

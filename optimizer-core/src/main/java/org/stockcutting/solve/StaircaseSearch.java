@@ -147,17 +147,17 @@ final class StaircaseSearch {
     private long combinations(long lower) {
         WaysToBuy ways = new WaysToBuy(stairs, instance.stocks(), pieces);
         WorkMeter part = meter.part(share / WAYS_SHARE);
-        long proved;
-        if (ways.areFew()) {
-            proved = tryAll(ways, ways.all(), lower, part);
-        } else {
-            proved = lower;
-            long before = Long.MAX_VALUE;
-            for (int pass = 0; pass < MOST_PASSES && best.paid < before && !part.isExhausted(); pass++) {
-                before = best.paid;
-                tryAll(ways, ways.near(used(best.answer)), lower, part);
-            }
+        WaysToBuy.Promising promising = ways.below(lower, best.paid);
+        // What is not among all of them comes to no less than the plan at hand.
+        long tried = Math.min(best.paid, tryAll(ways, promising.combinations(), lower, part));
+        long before = Long.MAX_VALUE;
+        for (int pass = 0;
+                pass < MOST_PASSES && !promising.all() && best.paid < before && !part.isExhausted();
+                pass++) {
+            before = best.paid;
+            tryAll(ways, ways.near(used(best.answer)), lower, part);
         }
+        long proved = promising.all() ? tried : lower;
         meter.absorb(part);
         return proved;
     }

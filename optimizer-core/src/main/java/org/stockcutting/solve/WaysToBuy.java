@@ -1,7 +1,9 @@
 package org.stockcutting.solve;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.PriorityQueue;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.solve.instance.StockType;
 
@@ -11,10 +13,17 @@ import org.stockcutting.solve.instance.StockType;
  */
 final class WaysToBuy {
 
-    /** More combinations are not listed. */
+    /** More combinations are not tried. */
     private static final int MOST_COMBINATIONS = 4_096;
+    /** More beginnings of combinations are not looked at. */
+    private static final int MOST_LOOKED = 1_000_000;
 
     private final List<StockType> stocks;
+    private final int pieces;
+    /** True if something for sale has one price. */
+    private final boolean hasPlain;
+
+    private int looked;
     private final List<Integer> at = new ArrayList<>();
     private final List<Staircase> stairs = new ArrayList<>();
     private final List<List<Staircase.Way>> ways = new ArrayList<>();
@@ -26,6 +35,8 @@ final class WaysToBuy {
      */
     WaysToBuy(List<@Nullable Staircase> all, List<StockType> stocks, int pieces) {
         this.stocks = stocks;
+        this.pieces = pieces;
+        boolean plain = false;
         for (int s = 0; s < all.size(); s++) {
             Staircase stair = all.get(s);
             if (stair != null) {
@@ -33,7 +44,9 @@ final class WaysToBuy {
                 stairs.add(stair);
                 ways.add(stair.ways(pieces));
             }
+            plain |= stair == null && stocks.get(s).cost() > 0;
         }
+        this.hasPlain = plain;
     }
 
     /**
@@ -44,31 +57,49 @@ final class WaysToBuy {
      */
     record Stocks(List<StockType> types, List<Integer> origins) {}
 
-    boolean areFew() {
-        long count = 1;
-        for (List<Staircase.Way> list : ways) {
-            count *= list.size();
-            if (count > MOST_COMBINATIONS) {
-                return false;
-            }
-        }
-        return true;
+    /**
+     * Combinations that may come to less than a plan at hand.
+     *
+     * @param combinations the most promising ones
+     * @param all true if there are no others
+     */
+    record Promising(List<int[]> combinations, boolean all) {}
+
+    /**
+     * Looks for them.
+     *
+     * @param lower what all boards come to at the least prices
+     * @param paid what the plan comes to
+     */
+    Promising below(long lower, long paid) {
+        PriorityQueue<Bounded> kept = new PriorityQueue<>(Comparator.comparingLong((Bounded one) -> -one.bound));
+        boolean all = collect(new int[ways.size()], 0, lower, paid, kept);
+        return new Promising(kept.stream().map(Bounded::combination).toList(), all);
     }
 
-    /** Every combination. */
-    List<int[]> all() {
-        List<int[]> all = new ArrayList<>();
-        int[] next = new int[ways.size()];
-        while (true) {
-            all.add(next.clone());
-            int k = ways.size() - 1;
-            while (k >= 0 && ++next[k] == ways.get(k).size()) {
-                next[k--] = 0;
+    private record Bounded(int[] combination, long bound) {}
+
+    /** Goes deeper where the ways of the first stocks leave room at the least prices; false if some had to be left out. */
+    private boolean collect(int[] combination, int next, long lower, long paid, PriorityQueue<Bounded> kept) {
+        if (next == combination.length) {
+            long bound = bound(combination, lower);
+            if (bound < paid) {
+                kept.add(new Bounded(combination.clone(), bound));
             }
-            if (k < 0) {
-                return all;
-            }
+            return kept.size() <= MOST_COMBINATIONS || kept.poll() == null;
         }
+        boolean all = true;
+        for (int way = 0; way < ways.get(next).size(); way++) {
+            combination[next] = way;
+            if (paid(combination, next + 1) + Math.max(0, lower - taken(combination, next + 1)) >= paid) {
+                continue;
+            }
+            if (++looked > MOST_LOOKED) {
+                return false;
+            }
+            all &= collect(combination, next + 1, lower, paid, kept);
+        }
+        return all;
     }
 
     /** The ways in which the boards of a plan are bought, and those that differ from them by a step, or to nothing, in one or two stocks. */
@@ -128,26 +159,49 @@ final class WaysToBuy {
 
     /** What is paid in any case. */
     long paid(int[] combination) {
+        return paid(combination, combination.length);
+    }
+
+    private long paid(int[] combination, int first) {
         long paid = 0;
-        for (int k = 0; k < combination.length; k++) {
+        for (int k = 0; k < first; k++) {
             paid += ways.get(k).get(combination[k]).paid();
         }
         return paid;
     }
 
+    /** What boards that are paid in any case can take at the least prices. */
+    private long taken(int[] combination, int first) {
+        long taken = 0;
+        for (int k = 0; k < first; k++) {
+            int free = ways.get(k).get(combination[k]).free();
+            taken += Math.min(free, pieces) * stocks.get(at.get(k)).cost();
+        }
+        return taken;
+    }
+
     /**
      * No plan of a combination comes to less: of what all boards come to at the least prices, its paid boards can take no more than
-     * they come to at these.
+     * they come to at these, and the rest has its own prices.
      *
      * @param lower what all boards come to at the least prices
+     * @return {@link Long#MAX_VALUE} where nothing but paid boards can be had, and they are not enough
      */
     long bound(int[] combination, long lower) {
-        long taken = 0;
-        for (int k = 0; k < combination.length; k++) {
-            long free = ways.get(k).get(combination[k]).free();
-            taken += free * stocks.get(at.get(k)).cost();
+        long paid = paid(combination);
+        long rest = lower - taken(combination, combination.length);
+        if (rest <= 0) {
+            return paid;
         }
-        return paid(combination) + Math.max(0, lower - taken);
+        long least = hasPlain ? rest : Long.MAX_VALUE;
+        for (int k = 0; k < combination.length; k++) {
+            long more = ways.get(k).get(combination[k]).more();
+            long cost = stocks.get(at.get(k)).cost();
+            if (more != Staircase.NONE && cost > 0) {
+                least = Math.min(least, -Math.floorDiv(-Math.multiplyExact(rest, more), cost));
+            }
+        }
+        return least == Long.MAX_VALUE ? least : paid + least;
     }
 
     Stocks stocks(int[] combination) {
