@@ -20,6 +20,7 @@ final class BoardPicture {
     private final Medium medium;
     private final PrintedLengths print;
     private final PieceNames names;
+    private final TaperLines tapers;
     private final PieceTexts texts;
     private final CutLines cuts;
     private final List<Labelled> labels = new ArrayList<>();
@@ -28,15 +29,24 @@ final class BoardPicture {
     private boolean complete = true;
 
     /** A piece with its name or its key into the legend, or null if neither fits. */
-    private record Labelled(Rectangle2D box, @Nullable PieceLabel label) {}
+    private record Labelled(
+            PlacedPiece piece, Rectangle2D box, @Nullable PieceLabel label) {}
 
-    BoardPicture(Layout layout, StockItem stock, Frame frame, Medium medium, PrintedLengths print, PieceNames names) {
+    BoardPicture(
+            Layout layout,
+            StockItem stock,
+            Frame frame,
+            Medium medium,
+            PrintedLengths print,
+            PieceNames names,
+            TaperLines tapers) {
         this.layout = layout;
         this.stock = stock;
         this.frame = frame;
         this.medium = medium;
         this.print = print;
         this.names = names;
+        this.tapers = tapers;
         texts = new PieceTexts(medium, names, print);
         cuts = CutLines.of(layout);
         for (PlacedPiece piece : layout.pieces()) {
@@ -87,6 +97,7 @@ final class BoardPicture {
         }
         for (Labelled piece : labels) {
             pen.piece(piece.box());
+            tapers.draw(piece.piece(), piece.box(), pen);
         }
         for (CutLines.Line line : cuts.lines()) {
             cut(pen, line);
@@ -123,7 +134,7 @@ final class BoardPicture {
             legend.note(names.name(piece) + " at " + print.position(piece.x()) + ": board by board "
                     + names.fullNumbers(piece));
         }
-        return new Labelled(box, label);
+        return new Labelled(piece, box, label);
     }
 
     private Labelled keyed(PlacedPiece piece, Rectangle2D box) {
@@ -135,7 +146,7 @@ final class BoardPicture {
         } else if (label == null) {
             texts.tooSmall(key, piece, legend);
         }
-        return new Labelled(box, label);
+        return new Labelled(piece, box, label);
     }
 
     private void labels(Pen pen) {

@@ -23,11 +23,13 @@ public final class LayoutPainter {
     private final Job job;
     private final PrintedLengths print;
     private final PieceNames names;
+    private final TaperLines tapers;
 
     public LayoutPainter(Job job) {
         this.job = job;
         print = new PrintedLengths(job.writing());
         names = new PieceNames(job);
+        tapers = new TaperLines(job);
     }
 
     /**
@@ -90,7 +92,7 @@ public final class LayoutPainter {
     private Drawn board(Layout layout, Medium medium) {
         StockItem stock = stockOf(layout);
         Frame frame = Frame.of(layout, stock.form(), medium);
-        return new Drawn(medium, frame, new BoardPicture(layout, stock, frame, medium, print, names));
+        return new Drawn(medium, frame, new BoardPicture(layout, stock, frame, medium, print, names, tapers));
     }
 
     private static PagePicture page(Drawn drawn) {

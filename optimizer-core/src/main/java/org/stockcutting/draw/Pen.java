@@ -20,6 +20,7 @@ final class Pen {
     private static final Color TRIM = new Color(0xC8, 0xC8, 0xC8);
     private static final Color HATCH = new Color(0x60, 0x60, 0x60);
     private static final Color SPARSE = new Color(0xA0, 0xA0, 0xA0);
+    private static final Color FAINT = new Color(0x88, 0x88, 0x88);
     private static final double HATCH_STEP = 6;
 
     private final Graphics2D g;
@@ -67,6 +68,13 @@ final class Pen {
     void line(double x1, double y1, double x2, double y2, float weight) {
         g.setColor(Color.BLACK);
         g.setStroke(new BasicStroke(weight, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER));
+        g.draw(new Line2D.Double(x1, y1, x2, y2));
+    }
+
+    /** A line that text may stand on. */
+    void faint(double x1, double y1, double x2, double y2) {
+        g.setColor(FAINT);
+        g.setStroke(new BasicStroke(0.9f));
         g.draw(new Line2D.Double(x1, y1, x2, y2));
     }
 

@@ -24,25 +24,29 @@ public final class PieceNames {
         marks = new ChalkMarks(job);
     }
 
-    /** Part and number: {@code rail #1}, {@code top #2 stave 3}, and on equal boards {@code rail #1, 3, 5}. */
+    /** Part and number: {@code rail #1}, {@code top #2 stave 3}, on equal boards {@code rail #1, 3, 5}, and gangs each by itself. */
     public String name(PlacedPiece piece) {
-        StringBuilder name = new StringBuilder(piece.part()).append(" #").append(shortened(numbers(piece)));
+        StringBuilder name =
+                new StringBuilder(piece.part()).append(" #").append(shortened(counted(piece, piece.numbers())));
         if (!piece.members().isEmpty()) {
-            name.append(' ').append(memberWord(piece.part())).append(' ').append(shortened(distinct(piece.members())));
+            name.append(' ')
+                    .append(memberWord(piece.part()))
+                    .append(' ')
+                    .append(shortened(ranges(distinct(piece.members()))));
         }
         return name.toString();
     }
 
-    /** The mark to chalk on it: {@code C3}, {@code C3/2}, and on equal boards {@code C1-3}. */
+    /** The mark to chalk on it: {@code C3}, {@code C3/2}, on equal boards {@code C1-3}, and gangs each by itself: {@code C1-2,3-4}. */
     public String mark(PlacedPiece piece) {
         String letters = marks.of(piece.part());
-        String mark = letters + together(numbers(piece));
-        return piece.members().isEmpty() ? mark : mark + "/" + together(piece.members());
+        String mark = letters + together(counted(piece, distinct(piece.numbers())));
+        return piece.members().isEmpty() ? mark : mark + "/" + together(ranges(distinct(piece.members())));
     }
 
     /** True if {@link #name} leaves numbers out. */
     public boolean isShortened(PlacedPiece piece) {
-        return ranges(numbers(piece)).size() > SHOWN_RANGES
+        return counted(piece, piece.numbers()).size() > SHOWN_RANGES
                 || ranges(distinct(piece.members())).size() > SHOWN_RANGES;
     }
 
@@ -102,16 +106,27 @@ public final class PieceNames {
         return "stave";
     }
 
-    private static String together(List<Integer> numbers) {
-        return shortened(distinct(numbers)).replace(", ", ",");
+    /** What a piece is on each of its boards; what a gang becomes is one range, or two gangs would look like one of twice as many. */
+    private List<String> counted(PlacedPiece piece, List<Integer> numbers) {
+        return gang(piece.part(), 1).size() == 1
+                ? ranges(numbers)
+                : numbers.stream()
+                        .map(first -> {
+                            List<Integer> gang = gang(piece.part(), first);
+                            return first + "-" + gang.get(gang.size() - 1);
+                        })
+                        .toList();
+    }
+
+    private static String together(List<String> ranges) {
+        return shortened(ranges).replace(", ", ",");
     }
 
     private static List<Integer> distinct(List<Integer> numbers) {
         return numbers.stream().distinct().toList();
     }
 
-    private static String shortened(List<Integer> numbers) {
-        List<String> ranges = ranges(numbers);
+    private static String shortened(List<String> ranges) {
         if (ranges.size() <= SHOWN_RANGES) {
             return String.join(", ", ranges);
         }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.blank.RoughSection;
 import org.stockcutting.blank.TaperedPair;
@@ -46,18 +45,21 @@ final class Warnings {
     private final Lookup lookup;
     private final LengthWriter writer;
     private final List<Warning> found = new ArrayList<>();
+    private final List<Layout> layouts;
     private final Set<String> paired = new HashSet<>();
+    private final Set<String> thin = new HashSet<>();
     private final MachineWarnings machines;
 
-    private Warnings(Lookup lookup) {
+    private Warnings(Lookup lookup, List<Layout> layouts) {
         this.lookup = lookup;
+        this.layouts = layouts;
         this.writer = new LengthWriter(
                 lookup.job().writing().unit(), lookup.job().writing().decimal());
         this.machines = new MachineWarnings(lookup, writer, found);
     }
 
     static List<Warning> of(Lookup lookup, List<Layout> layouts) {
-        Warnings warnings = new Warnings(lookup);
+        Warnings warnings = new Warnings(lookup, layouts);
         for (int i = 0; i < layouts.size(); i++) {
             warnings.look("/layouts/" + i, layouts.get(i));
         }
@@ -170,7 +172,23 @@ final class Warnings {
         }
     }
 
+    /** Said once for each entry of stock, with every part that is cut from it. */
     private void thinner(String pointer, Layout layout) {
+        if (thicker(layout).isEmpty() || !thin.add(layout.stock())) {
+            return;
+        }
+        TreeSet<String> parts = new TreeSet<>();
+        layouts.stream()
+                .filter(other -> other.stock().equals(layout.stock()))
+                .forEach(other -> parts.addAll(thicker(other)));
+        add(
+                THINNER,
+                pointer,
+                layout.stock() + " is " + writer.withUnit(layout.thickness()) + " thick, thinner than "
+                        + String.join(", ", parts) + ": fit joints to the wood, not to the list.");
+    }
+
+    private TreeSet<String> thicker(Layout layout) {
         TreeSet<String> parts = new TreeSet<>();
         for (PlacedPiece piece : layout.pieces()) {
             if (lookup.rough(piece.part()).section() instanceof RoughSection.Sized sized
@@ -179,14 +197,7 @@ final class Warnings {
                 parts.add(piece.part() + " asks for " + writer.withUnit(sized.thickness()));
             }
         }
-        if (!parts.isEmpty()) {
-            add(
-                    THINNER,
-                    pointer,
-                    layout.stock() + " is " + writer.withUnit(layout.thickness()) + " thick, thinner than "
-                            + parts.stream().collect(Collectors.joining(", "))
-                            + ": fit joints to the wood, not to the list.");
-        }
+        return parts;
     }
 
     private void smallWork(String pointer, Layout layout) {

@@ -9,6 +9,8 @@ import org.stockcutting.job.Writing;
 import org.stockcutting.length.Length;
 import org.stockcutting.length.LengthUnit;
 import org.stockcutting.length.LengthWriter;
+import org.stockcutting.part.Part;
+import org.stockcutting.part.Section;
 import org.stockcutting.pattern.Direction;
 
 /**
@@ -19,11 +21,6 @@ final class Cautions {
 
     private static final BigInteger CUBIC_INCH =
             BigInteger.valueOf(LengthUnit.INCH.nanometres()).pow(3);
-
-    /** Two parts come from one blank. */
-    static final String OF_PARTING =
-            "This cut parts two that lie head to foot: hold the blank in a tapering jig or on a sled, or saw it at the band saw"
-                    + " and plane to the line. Mark and bore both before. Follow the machine's manual.";
 
     private final boolean imperial;
 
@@ -43,6 +40,26 @@ final class Cautions {
                 : " Leave " + writer.withUnit(saw.over()) + " on, and take it off at the fence before anything else.";
         return "Break the sheet down flat on the floor or on a grid, with the saw led along a straight edge." + over
                 + " Follow the machine's manual.";
+    }
+
+    /** What is said where two parts come from one blank: the cut that parts them makes both slopes. */
+    String ofParting(Part part) {
+        return "This cut parts two that lie head to foot and makes the slope of both: hold the blank in a tapering jig or on a sled, or saw"
+                + " it at the band saw and plane to the line. Mark and bore both before." + straight(part)
+                + " Follow the machine's manual.";
+    }
+
+    /** What is said of the second of the two. */
+    String ofParted(Part part) {
+        return "Its slope is made by the cut before." + straight(part) + " Follow the machine's manual.";
+    }
+
+    /** The slope runs on to the reference end, where the part is wider than it should be. */
+    private String straight(Part part) {
+        return part.coreSection() instanceof Section.Measured measured
+                ? " Then rip it to " + writer.withUnit(measured.width())
+                        + " from the reference end to where the taper begins, its face edge against the fence."
+                : "";
     }
 
     /**

@@ -33,8 +33,8 @@ final class ShapeWork {
     /** Two that lie head to foot in one blank: the first taper parts them. */
     void pair(Part part, Piece first, @Nullable String board, @Nullable Task sized) {
         Piece second = new Piece(first.part(), first.number() + 1, null);
-        Task parting = shape(part, first, board, sized, Cautions.OF_PARTING);
-        Task other = shape(part, second, board, sized, null);
+        Task parting = shape(part, first, board, sized, workshop.cautions().ofParting(part));
+        Task other = shape(part, second, board, sized, workshop.cautions().ofParted(part));
         if (parting != null && other != null) {
             parting.before(other);
         }

@@ -15,7 +15,6 @@ import org.stockcutting.draw.PieceNames;
 import org.stockcutting.draw.PrintedLengths;
 import org.stockcutting.job.AllowanceProfile;
 import org.stockcutting.job.Job;
-import org.stockcutting.length.Length;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
 import org.stockcutting.plan.SequenceStep;
@@ -153,13 +152,10 @@ final class SequenceText {
             from = to;
             SawCut cut = Objects.requireNonNull(step.cut());
             SequenceStep.Wood left = cut.left();
-            // A trim is read where the good wood begins, every other cut where the piece ends.
-            boolean trimsStart = step.kind() == StepKind.TRIM && left != null && startsBehind(left, cut);
-            Length reading = trimsStart && cut.to() != null ? cut.to() : cut.reading();
             rows.add(List.of(
                     span(same),
                     same.size() == 1 ? board(step.board()) : "",
-                    lengths.position(reading),
+                    lengths.position(CutReading.of(step, cut)),
                     same.size() == 1 ? makes(step) : pieces(same),
                     left == null ? "-" : lengths.gap(left.length()) + " x " + lengths.gap(left.width()),
                     lengths.gap(cut.slack()),
@@ -218,10 +214,6 @@ final class SequenceText {
             return all.isEmpty() ? what : what + " " + memberWord(part) + " " + PieceNames.joined(all);
         }
         return what + ", " + steps.size() + " pieces";
-    }
-
-    private static boolean startsBehind(SequenceStep.Wood left, SawCut cut) {
-        return left.x().equals(cut.to()) || left.y().equals(cut.to());
     }
 
     private String makes(SequenceStep step) {

@@ -23,6 +23,8 @@ final class BoardPages {
     private static final double TABLE = 12;
     private static final double ROW = 19;
     private static final double READING = 13;
+    /** More equal boards than this share rows. */
+    private static final int MANY = 6;
 
     private final Job job;
     private final LayoutPainter painter;
@@ -42,21 +44,39 @@ final class BoardPages {
         Layout layout = group.layout();
         head(group, flow);
         List<Strip> strips = strips(group);
-        int shown = (int) strips.stream().mapToInt(strip -> strip.lines(flow)).sum();
+        int columns = columns(strips, flow);
+        int shown = strips.stream().mapToInt(strip -> strip.lines(flow)).sum() / columns;
         double forStrips = Math.min(shown, 6) * ROW + 2 * READING * Flow.LEADING + 18;
         double most = Math.max(190, flow.room() - forStrips);
         PagePicture picture = painter.large(layout, flow.width(), most);
         flow.sheet().picture(picture.drawing(), flow.left(), flow.y());
         flow.gap(picture.drawing().height() + 2);
         readings(layout, flow);
-        for (Strip strip : strips) {
-            strip.print(flow);
-        }
+        print(strips, columns, flow);
         picture.notes().forEach(note -> flow.paragraph(note, NOTE, 10));
         Table table = table(layout);
         if (!picture.complete() || (table.rows().size() + 2) * TABLE * Flow.LEADING + 14 <= flow.room()) {
             flow.gap(6);
             flow.table(table, TABLE);
+        }
+    }
+
+    /** How many strips stand side by side: one, but where many equal boards have a few pieces each, as many as there is room for. */
+    private static int columns(List<Strip> strips, Flow flow) {
+        double widest =
+                strips.stream().mapToDouble(strip -> strip.wide(flow)).max().orElse(0);
+        return strips.size() <= MANY || widest > flow.width()
+                ? 1
+                : Math.max(1, (int) (flow.width() / (widest + Strip.GAP)));
+    }
+
+    private static void print(List<Strip> strips, int columns, Flow flow) {
+        for (int i = 0; i < strips.size(); i++) {
+            if (i % columns == 0) {
+                flow.keep(ROW);
+                flow.gap(ROW);
+            }
+            strips.get(i).print(flow, i % columns * flow.width() / columns);
         }
     }
 
@@ -148,18 +168,26 @@ final class BoardPages {
             return lines;
         }
 
-        void print(Flow flow) {
-            flow.keep(ROW);
-            flow.gap(ROW);
-            flow.sheet().tick(flow.left(), flow.y() - 4);
-            flow.sheet().text(lead, flow.left() + PdfSheet.TICK + 3, flow.y() - 4, SIZE);
-            double x = Math.max(INDENT, PdfSheet.TICK + 3 + flow.face().width(lead, SIZE) + GAP);
+        /** How wide it is in one row. */
+        double wide(Flow flow) {
+            return start(flow)
+                    + ticks.stream().mapToDouble(tick -> wide(tick, flow)).sum();
+        }
+
+        private double start(Flow flow) {
+            return Math.max(INDENT, PdfSheet.TICK + 3 + flow.face().width(lead, SIZE) + GAP);
+        }
+
+        void print(Flow flow, double indent) {
+            flow.sheet().tick(flow.left() + indent, flow.y() - 4);
+            flow.sheet().text(lead, flow.left() + indent + PdfSheet.TICK + 3, flow.y() - 4, SIZE);
+            double x = indent + start(flow);
             for (String tick : ticks) {
                 double wide = wide(tick, flow);
-                if (x + wide > flow.width() && x > INDENT) {
+                if (x + wide > flow.width() && x > indent + INDENT) {
                     flow.keep(ROW);
                     flow.gap(ROW);
-                    x = INDENT;
+                    x = indent + INDENT;
                 }
                 flow.sheet().tick(flow.left() + x, flow.y() - 4);
                 flow.sheet().text(tick, flow.left() + x + PdfSheet.TICK + 3, flow.y() - 4, SIZE);

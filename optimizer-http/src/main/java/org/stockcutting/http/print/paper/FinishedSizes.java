@@ -24,8 +24,12 @@ final class FinishedSizes {
         Map<String, String> texts = new HashMap<>();
         for (Part part : job.parts()) {
             String size = size(part);
-            if (part.making() instanceof Making.Milled) {
-                texts.put(part.id(), (part.gang() == 1 ? "mill to " : "mill together, then cut apart: ") + size);
+            if (part.isNested()) {
+                texts.put(part.id(), "taper to 2 of " + size);
+            } else if (part.making() instanceof Making.Milled) {
+                texts.put(
+                        part.id(),
+                        part.gang() == 1 ? "mill to " + size : "mill as one: " + part.gang() + " of " + size);
             } else if (part.making() instanceof Making.GlueUp) {
                 texts.put(part.id(), "glue up, then " + size);
             } else if (part.making() instanceof Making.Lamination) {

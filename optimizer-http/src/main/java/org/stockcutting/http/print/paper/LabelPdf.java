@@ -17,6 +17,8 @@ public final class LabelPdf {
     private static final double CODE = 76;
     private static final double TEXT = 10;
     private static final double SMALL = 9;
+    /** What is done next may be longer than the label is wide: smaller letters first, then dots. */
+    private static final double LEAST = 7.5;
 
     private LabelPdf() {}
 
@@ -55,6 +57,10 @@ public final class LabelPdf {
         sheet.text(face.clipped(label.number(), 13, beside), left, top + 59, 13);
         sheet.text(face.clipped("from " + label.board(), SMALL, beside), left, top + 71, SMALL);
         sheet.text(face.clipped(label.size(), 12, full), left, top + high - PAD - 13, 12);
-        sheet.text(face.clipped(label.next(), TEXT, full), left, top + high - PAD, TEXT);
+        double next = TEXT;
+        while (next > LEAST && face.width(label.next(), next) > full) {
+            next -= 0.5;
+        }
+        sheet.text(face.clipped(label.next(), next, full), left, top + high - PAD, next);
     }
 }

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.draw.PieceNames;
 import org.stockcutting.draw.PrintedLengths;
+import org.stockcutting.http.print.CutReading;
 import org.stockcutting.http.print.ShapeText;
 import org.stockcutting.job.Job;
 import org.stockcutting.plan.CuttingPlan;
@@ -92,7 +93,7 @@ final class SequencePages {
                 Integer.toString(step.step()),
                 step.board() == null ? "" : step.board(),
                 shape == null || shapes.what(shape).isEmpty() ? kind : kind + ": " + shapes.what(shape),
-                cut == null ? shapes.reading(step) : lengths.position(cut.reading()),
+                cut == null ? shapes.reading(step) : lengths.position(CutReading.of(step, cut)),
                 made.stream().map(piece -> mark(step, piece)).collect(Collectors.joining(", ")),
                 left == null ? "" : lengths.gap(left.length()) + " x " + lengths.gap(left.width()),
                 cut == null ? "" : lengths.gap(cut.slack()),
