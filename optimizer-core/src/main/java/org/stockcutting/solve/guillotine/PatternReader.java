@@ -18,7 +18,8 @@ final class PatternReader {
         return read(table.across.size(), table.along.size());
     }
 
-    private Cell read(int across, int along) {
+    /** The best pattern of a part of the board of these extents. */
+    Cell read(int across, int along) {
         int a = table.across.before(across);
         int b = table.along.before(along);
         int value = table.at(a, b);

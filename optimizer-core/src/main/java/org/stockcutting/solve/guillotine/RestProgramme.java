@@ -29,6 +29,17 @@ final class RestProgramme {
 
     /** @param rest what is missing, and the boards that may still be taken */
     RestProgramme(Model model, Draft rest) {
+        this(model, rest, available(model, rest));
+    }
+
+    private static int[] available(Model model, Draft rest) {
+        int[] available = new int[model.stocks];
+        Arrays.setAll(available, rest::available);
+        return available;
+    }
+
+    /** @param available how many boards of each stock may still be taken, {@link Integer#MAX_VALUE} for any number */
+    RestProgramme(Model model, Draft rest, int[] available) {
         this.model = model;
         this.most = most(rest);
         this.rowOfType = new int[model.types];
@@ -40,7 +51,7 @@ final class RestProgramme {
         }
         for (int s = 0; s < model.stocks; s++) {
             dearest = Math.max(dearest, model.stock(s).cost());
-            rowOfStock[s] = model.isLimited(s) ? rows++ : -1;
+            rowOfStock[s] = available[s] < Integer.MAX_VALUE ? rows++ : -1;
         }
         this.scale = dearest;
         boolean[] atLeast = new boolean[rows];
@@ -55,7 +66,7 @@ final class RestProgramme {
         }
         for (int s = 0; s < model.stocks; s++) {
             if (rowOfStock[s] >= 0) {
-                sides[rowOfStock[s]] = rest.available(s);
+                sides[rowOfStock[s]] = available[s];
             }
         }
         this.simplex = new RevisedSimplex(atLeast, sides, penalties, 1e-9, this::count);
@@ -146,5 +157,11 @@ final class RestProgramme {
         }
         int row = rowOfStock[column.stock()];
         return row < 0 ? gain : gain + Math.min(0, duals[row]) * scale;
+    }
+
+    /** What the programme gains with one board of this stock whose pieces have this worth in all. */
+    double gain(int stock, double worth) {
+        int row = rowOfStock[stock];
+        return worth - model.stock(stock).cost() + (row < 0 ? 0 : Math.min(0, duals[row]) * scale);
     }
 }

@@ -9,8 +9,8 @@ import org.stockcutting.solve.instance.WorkMeter;
 
 /**
  * Search and bound by turns, each turn longer than the one before: a short search ends most jobs, strips by column generation give what
- * is still open a better start, the bound tells the search when to stop and whether it is worth going on, and dives go for what it does not
- * rule out. While the search goes on, the bound takes at most a third of what the meter still allows, half of it where that should
+ * is still open a better start, dives do so on a rack of boards with zones, the bound tells the search when to stop and whether it is worth
+ * going on, and dives go for what it does not rule out. While the search goes on, the bound takes at most a third of what the meter still allows, half of it where that should
  * finish it, and nothing where that is too little to get anywhere, or where the first turn left the bound far below the plan, as it does
  * on boards whose zones are left out of it.
  */
@@ -20,6 +20,7 @@ final class Turns {
     private static final long FIRST_BOUND = 450_000;
     private static final long LEAST_BOUND = 150_000;
     private static final long SECOND_SEARCH = 600_000;
+    private static final long FIRST_RACK = 600_000;
     /** How much longer the search goes on without gain where a finished bound says that less may be possible. */
     private static final long HOPE = 4;
 
@@ -28,6 +29,7 @@ final class Turns {
     private final Answers answers;
     private final TreeSearch search;
     private final List<StripSearch> strips;
+    private final @Nullable RackSearch rack;
     private final Engine.EngineListener listener;
     private @Nullable ScaleBound scales;
     private final long seed;
@@ -42,6 +44,7 @@ final class Turns {
         this.seed = seed;
         this.search = new TreeSearch(yard, area, start, seed);
         this.strips = StripSearch.of(yard, area, seed);
+        this.rack = RackSearch.suits(yard) ? new RackSearch(yard, search.price(), seed) : null;
         improved(start);
     }
 
@@ -53,6 +56,7 @@ final class Turns {
         long patience = patience(yard.model.instance);
         long searchSteps = FIRST_SEARCH;
         long boundSteps = FIRST_BOUND;
+        long rackSteps = FIRST_RACK;
         quickBound(meter);
         while (true) {
             WorkMeter part = meter.part(searchSteps);
@@ -61,16 +65,20 @@ final class Turns {
             if (searchSteps == FIRST_SEARCH && !search.isProved() && !meter.isExhausted()) {
                 strips(meter);
             }
+            rack(meter, rackSteps);
             boolean tired = search.idle() >= (isHopeful() ? HOPE * patience : patience);
-            if (search.isProved() || meter.isExhausted() || (tired && isBoundDone() && isDiveDone())) {
+            if (search.isProved() || meter.isExhausted() || (tired && isBoundDone() && isDiveDone() && isRackDone())) {
                 break;
             }
             bound(meter, boundSteps, tired);
             if (searchSteps > FIRST_SEARCH) {
                 dive(meter);
             }
-            searchSteps = searchSteps == FIRST_SEARCH ? SECOND_SEARCH : 2 * searchSteps;
-            boundSteps = searchSteps;
+            if (isRackDone()) {
+                searchSteps = searchSteps == FIRST_SEARCH ? SECOND_SEARCH : 2 * searchSteps;
+                boundSteps = searchSteps;
+            }
+            rackSteps *= 2;
         }
         return answers.last(search.best(), placementProved);
     }
@@ -141,6 +149,35 @@ final class Turns {
             search.take(found);
             improved(found);
         }
+    }
+
+    /** On a rack of boards with zones dives find more than the search does, so they get more of the work. */
+    private void rack(WorkMeter meter, long steps) {
+        if (rack == null || !search.isComplete()) {
+            return;
+        }
+        WorkMeter part = meter.part(steps);
+        rack.learn(search.best());
+        while (!isRackDone() && !search.isProved() && part.spend(0)) {
+            Draft found = rack.run(part, search.goal());
+            if (found != null) {
+                search.take(found);
+                improved(found);
+            }
+        }
+        meter.absorb(part);
+    }
+
+    private boolean isRackDone() {
+        return rack == null
+                || !search.isComplete()
+                || rack.isHopeless()
+                || rack.dives() >= mostRackDives(yard.model.instance);
+    }
+
+    private static long mostRackDives(Instance instance) {
+        long pieces = instance.items().stream().mapToLong(i -> i.demand()).sum();
+        return 2 + Math.min(pieces, 100_000) * Math.min(pieces, 100_000) / 1_000;
     }
 
     private boolean isFarOff() {

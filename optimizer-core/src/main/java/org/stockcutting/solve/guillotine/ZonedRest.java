@@ -1,9 +1,7 @@
 package org.stockcutting.solve.guillotine;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.stockcutting.solve.instance.StockType;
 
 /**
@@ -12,8 +10,6 @@ import org.stockcutting.solve.instance.StockType;
  */
 final class ZonedRest {
 
-    /** Rests worth remembering; beyond that the memory starts anew. */
-    private static final int MOST_KNOWN = 100_000;
     /** Longer boards than fit the key are worth their area, zones left aside. */
     private static final long LONGEST = 1 << 15;
     /** More zones than this in one rest are not looked at one by one. */
@@ -24,7 +20,7 @@ final class ZonedRest {
     private final int stock;
     private final List<StockType.ZoneRect> zones;
     private final boolean small;
-    private final Map<Long, Double> known = new HashMap<>();
+    private final RestMemory known = new RestMemory();
 
     ZonedRest(Yard yard, int stock) {
         this.yard = yard;
@@ -67,13 +63,10 @@ final class ZonedRest {
             return plain;
         }
         long key = (x << 45) + (y << 30) + (length << 15) + width;
-        Double value = known.get(key);
-        if (value == null) {
+        double value = known.get(key);
+        if (value < 0) {
             yard.count(30L * bad.size());
             value = bad.size() > MOST_ZONES ? 0 : parted(bad, x, y, length, width);
-            if (known.size() >= MOST_KNOWN) {
-                known.clear();
-            }
             known.put(key, value);
         }
         return value;

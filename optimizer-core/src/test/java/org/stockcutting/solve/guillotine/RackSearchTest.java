@@ -1,0 +1,85 @@
+package org.stockcutting.solve.guillotine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import org.junit.jupiter.api.Test;
+import org.stockcutting.plan.CancelToken;
+import org.stockcutting.solve.instance.Instance;
+import org.stockcutting.solve.instance.WorkMeter;
+
+/** Dives on racks of boards that are known to give everything. */
+class RackSearchTest {
+
+    private static WorkMeter steps(long steps) {
+        return new WorkMeter(steps, System.nanoTime() + 600_000_000_000L, new CancelToken());
+    }
+
+    private static RackSearch search(Yard yard, long seed) {
+        double[] missing = new double[yard.model.types];
+        Arrays.setAll(missing, yard.model::area);
+        return new RackSearch(yard, missing, seed);
+    }
+
+    @Test
+    void nothingIsBoughtWhereTheRackGivesAll() {
+        int better = 0;
+        for (long seed = 0; seed < 6; seed++) {
+            Instance instance = Racks.enough(seed, 16, 8);
+            Yard yard = new Yard(new Model(instance));
+            Draft start = new Filling(yard).build(Filling.Order.AREA, Filling.BEST_TRIAL, RootCut.CROSSCUT);
+            better += start.cost() > 0 ? 1 : 0;
+            assertThat(RackSearch.suits(yard)).isTrue();
+            RackSearch search = search(yard, seed);
+            search.learn(start);
+            WorkMeter meter = steps(3_000_000);
+            Draft found = null;
+            while (found == null && meter.spend(0)) {
+                found = search.run(meter, 0);
+            }
+            assertThat(found).as("seed " + seed).isNotNull();
+            if (found != null) {
+                assertThat(found.cost()).isZero();
+                assertThat(found.left).containsOnly(0);
+                assertThat(LayoutCheck.faults(instance, new Answers(new AreaBound(yard.model)).interim(found)))
+                        .isEmpty();
+            }
+        }
+        assertThat(better).as("racks on which the first filling buys boards").isGreaterThan(3);
+    }
+
+    @Test
+    void itGivesUpWhereTheWoodIsTooLittle() {
+        Instance instance = Racks.enough(3, 4, 4);
+        int[] demand =
+                instance.items().stream().mapToInt(item -> 3 * item.demand()).toArray();
+        Yard yard = new Yard(new Model(Racks.wanting(instance, demand)));
+        RackSearch search = search(yard, 1);
+        WorkMeter meter = steps(3_000_000);
+        while (!search.isHopeless() && meter.spend(0)) {
+            assertThat(search.run(meter, 0)).isNull();
+        }
+        assertThat(search.isHopeless()).isTrue();
+    }
+
+    @Test
+    void theSameSeedGivesTheSamePlan() {
+        String[] plans = new String[2];
+        for (int n = 0; n < 2; n++) {
+            Yard yard = new Yard(new Model(Racks.enough(2, 8, 6)));
+            Draft found = search(yard, 9).run(steps(1_000_000), 2 * Racks.PRICE);
+            StringBuilder plan = new StringBuilder();
+            if (found != null) {
+                found.boards.forEach(board -> plan.append(board.stock).append(Arrays.toString(board.counts)));
+            }
+            plans[n] = plan.toString();
+        }
+        assertThat(plans[0]).isNotEmpty().isEqualTo(plans[1]);
+    }
+
+    @Test
+    void boardsWithoutZonesAreLeftToOthers() {
+        assertThat(RackSearch.suits(new Yard(new Model(SheetJobs.typical(1, 5, 20)))))
+                .isFalse();
+    }
+}
