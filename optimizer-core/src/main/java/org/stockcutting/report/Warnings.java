@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
@@ -177,24 +178,30 @@ final class Warnings {
         if (thicker(layout).isEmpty() || !thin.add(layout.stock())) {
             return;
         }
-        TreeSet<String> parts = new TreeSet<>();
+        TreeMap<Length, TreeSet<String>> parts = new TreeMap<>();
         layouts.stream()
                 .filter(other -> other.stock().equals(layout.stock()))
-                .forEach(other -> parts.addAll(thicker(other)));
+                .forEach(other -> thicker(other)
+                        .forEach((wanted, ids) -> parts.computeIfAbsent(wanted, t -> new TreeSet<>())
+                                .addAll(ids)));
+        List<String> asked = new ArrayList<>();
+        parts.forEach((wanted, ids) -> asked.add(
+                String.join(", ", ids) + (ids.size() == 1 ? " asks for " : " ask for ") + writer.withUnit(wanted)));
         add(
                 THINNER,
                 pointer,
                 layout.stock() + " is " + writer.withUnit(layout.thickness()) + " thick, thinner than "
-                        + String.join(", ", parts) + ": fit joints to the wood, not to the list.");
+                        + String.join("; ", asked) + ": fit joints to the wood, not to the list.");
     }
 
-    private TreeSet<String> thicker(Layout layout) {
-        TreeSet<String> parts = new TreeSet<>();
+    /** Parts that ask for more than this layout's board has, by what they ask for. */
+    private TreeMap<Length, TreeSet<String>> thicker(Layout layout) {
+        TreeMap<Length, TreeSet<String>> parts = new TreeMap<>();
         for (PlacedPiece piece : layout.pieces()) {
             if (lookup.rough(piece.part()).section() instanceof RoughSection.Sized sized
                     && !sized.planed()
                     && layout.thickness().isLessThan(sized.thickness())) {
-                parts.add(piece.part() + " asks for " + writer.withUnit(sized.thickness()));
+                parts.computeIfAbsent(sized.thickness(), t -> new TreeSet<>()).add(piece.part());
             }
         }
         return parts;
