@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.stockcutting.blank.BlankPlanner;
 import org.stockcutting.job.Job;
 import org.stockcutting.job.JobOrder;
+import org.stockcutting.part.Part;
 import org.stockcutting.plan.CancelToken;
 import org.stockcutting.plan.Choice;
 import org.stockcutting.plan.Comparison.LimitPrice;
@@ -56,14 +57,17 @@ final class LimitPrices {
     /**
      * @param all everything for sale, within the limits
      * @param within what that choice is made of
+     * @param rough what is left to boards of random size
      */
-    List<LimitPrice> prices(Choice all, List<SolvedComponent> within) {
+    List<LimitPrice> prices(StockComparison.Settled all, List<SolvedComponent> within, RoughBeside rough) {
+        List<String> parts = job.parts().stream().map(Part::id).toList();
         List<LimitPrice> prices = new ArrayList<>();
         for (Lifted limit : lifted) {
             StockComparison.Settled without = without(limit.job(), within);
-            settled.add(without);
-            Choice choice = without.choice();
-            prices.add(new LimitPrice(limit.limit(), limit.name(), choice, Difference.of(all, choice)));
+            Choice choice = rough.of(without.choice(), parts);
+            settled.add(new StockComparison.Settled(choice, without.job(), without.plan()));
+            Difference difference = rough.difference(all.choice(), without.choice(), parts);
+            prices.add(new LimitPrice(limit.limit(), limit.name(), choice, difference));
         }
         return prices;
     }

@@ -166,14 +166,15 @@ final class RandomWood {
         if (estimates.isEmpty()) {
             return plan.header().status();
         }
-        if (open.isEmpty()) {
-            return Status.FEASIBLE;
-        }
-        boolean impossible = open.stream().anyMatch(RandomWood::isImpossible);
-        if (impossible) {
+        return open.isEmpty() ? Status.FEASIBLE : status(open, plan.layouts().isEmpty());
+    }
+
+    /** How good a plan is that leaves these parts out. */
+    static Status status(List<Unplaced> open, boolean nothingCut) {
+        if (open.stream().anyMatch(RandomWood::isImpossible)) {
             return Status.INFEASIBLE;
         }
-        return plan.layouts().isEmpty() ? Status.NO_PLAN : Status.PARTIAL;
+        return nothingCut ? Status.NO_PLAN : Status.PARTIAL;
     }
 
     private static boolean isImpossible(Unplaced line) {

@@ -36,8 +36,9 @@ final class StockComparison {
     private final ComparisonBudget budget;
     private final List<ComponentTrials> components = new ArrayList<>();
     private final TreeMap<String, Settled> wholes = new TreeMap<>();
+    private RoughBeside rough = RoughBeside.NONE;
 
-    /** A choice with what stands behind it. */
+    /** A choice, as its plan says it, with what stands behind it. */
     record Settled(Choice choice, Job job, CuttingPlan plan) {}
 
     /** @param job the job, lists sorted by id */
@@ -56,9 +57,14 @@ final class StockComparison {
         long used = solved.stream().mapToLong(SolvedComponent::work).sum();
         budget.share(used, searches() + limits.count());
         components.forEach(this::search);
-        List<Comparison.LimitPrice> prices = limits.prices(all(), solved(ids(job)));
-        List<Comparison.Section> sections =
-                components.stream().map(one -> section(one, listener)).toList();
+        if (!job.random().isEmpty()) {
+            rough = RoughBeside.of(job, new PlanningRun(job, ProgressListener.NONE, cancel).checked(solved(ids(job))));
+        }
+        List<Comparison.LimitPrice> prices = limits.prices(whole(ids(job)), solved(ids(job)), rough);
+        List<Comparison.Section> sections = components.stream()
+                .filter(one -> !one.stockIds().isEmpty() || !rough.serves(one.partIds()))
+                .map(one -> section(one, listener))
+                .toList();
         Comparison.Section whole = whole(listener);
         limits.tell(listener);
         long work = used
@@ -75,7 +81,8 @@ final class StockComparison {
                 Optimizer.VERSION,
                 sections,
                 whole,
-                prices);
+                prices,
+                rough.estimates());
     }
 
     private boolean isReproducible() {
@@ -138,39 +145,38 @@ final class StockComparison {
 
     private Comparison.Section section(ComponentTrials component, ComparisonListener listener) {
         List<Choice> choices = new ArrayList<>();
+        List<String> parts = component.partIds();
         for (List<String> subset : subsets(component.stockIds())) {
-            choices.add(told(settled(component.of(subset)), listener));
+            choices.add(told(settled(component.of(subset)), parts, listener));
         }
         List<Comparison.Saving> savings = new ArrayList<>();
         List<String> stock = component.stockIds();
         for (String id : stock.size() > 1 ? stock : List.<String>of()) {
             Settled without = settled(component.of(without(stock, id)));
-            Difference difference = Difference.of(without.choice(), choices.get(choices.size() - 1));
-            savings.add(new Comparison.Saving(id, told(without, listener), difference));
+            Difference difference = rough.difference(
+                    without.choice(), settled(component.of(stock)).choice(), parts);
+            savings.add(new Comparison.Saving(id, told(without, parts, listener), difference));
         }
-        return ranked(component.partIds(), choices, savings);
+        return ranked(parts, choices, savings);
     }
 
     private Comparison.Section whole(ComparisonListener listener) {
         List<Choice> choices = new ArrayList<>();
-        subsets(ids(job)).forEach(subset -> choices.add(told(whole(subset), listener)));
         List<String> parts = job.parts().stream().map(Part::id).sorted().toList();
+        subsets(ids(job)).forEach(subset -> choices.add(told(whole(subset), parts, listener)));
         return ranked(parts, choices, List.of());
     }
 
-    private static Choice told(Settled settled, ComparisonListener listener) {
-        listener.onChoice(settled.choice(), settled.job(), settled.plan());
-        return settled.choice();
+    private Choice told(Settled settled, List<String> parts, ComparisonListener listener) {
+        Choice choice = rough.of(settled.choice(), parts);
+        listener.onChoice(choice, settled.job(), settled.plan());
+        return choice;
     }
 
     private static Comparison.Section ranked(
             List<String> parts, List<Choice> choices, List<Comparison.Saving> savings) {
         Ranking ranking = new Ranking(choices);
         return new Comparison.Section(parts, choices, ranking.best(), ranking.front(), savings);
-    }
-
-    private Choice all() {
-        return whole(ids(job)).choice();
     }
 
     /** The whole job with this stock: the best plan of each component, put together. */

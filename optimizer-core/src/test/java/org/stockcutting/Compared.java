@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.stockcutting.check.PlanChecker;
 import org.stockcutting.io.ComparisonReader;
@@ -14,6 +16,7 @@ import org.stockcutting.plan.CancelToken;
 import org.stockcutting.plan.Choice;
 import org.stockcutting.plan.Comparison;
 import org.stockcutting.plan.CuttingPlan;
+import org.stockcutting.plan.Status;
 
 /** A comparison with every plan behind it, and what must hold of every one. */
 record Compared(Job job, Comparison comparison, List<Told> told) {
@@ -29,7 +32,12 @@ record Compared(Job job, Comparison comparison, List<Told> told) {
     }
 
     void holds(String what) {
-        told.forEach(one -> planHolds(what, one));
+        Map<String, Integer> rough = new TreeMap<>();
+        comparison
+                .estimates()
+                .forEach(estimate ->
+                        estimate.parts().forEach(part -> rough.merge(part.part(), part.quantity(), Integer::sum)));
+        told.forEach(one -> planHolds(what, one, rough));
         Stream.concat(comparison.components().stream(), Stream.of(comparison.whole()))
                 .forEach(section -> sectionHolds(what, section));
         comparison
@@ -44,7 +52,7 @@ record Compared(Job job, Comparison comparison, List<Told> told) {
         assertThat(new ComparisonWriter(job).write(back)).as(what).isEqualTo(document);
     }
 
-    private static void planHolds(String what, Told one) {
+    private static void planHolds(String what, Told one, Map<String, Integer> rough) {
         CuttingPlan plan = one.plan();
         assertThat(PlanChecker.check(one.job(), plan))
                 .as("%s %s", what, one.choice().stock())
@@ -56,7 +64,14 @@ record Compared(Job job, Comparison comparison, List<Told> told) {
                 .allMatch(layout -> one.choice().stock().contains(layout.stock())
                         || one.job().onHand().stream()
                                 .anyMatch(item -> item.id().equals(layout.stock())));
-        assertThat(one.choice().isComplete()).isEqualTo(plan.unplaced().isEmpty());
+        boolean rest = plan.unplaced().stream()
+                .allMatch(line -> Integer.valueOf(line.quantity()).equals(rough.get(line.part())));
+        assertThat(one.choice().isComplete())
+                .as("%s %s", what, one.choice().stock())
+                .isEqualTo(rest);
+        assertThat(one.choice().status() == Status.OPTIMAL)
+                .as("%s: with an estimate beside it nothing is optimal", what)
+                .isEqualTo(plan.header().status() == Status.OPTIMAL);
         BigInteger bound = plan.objective().bound();
         assertThat(bound)
                 .as("%s %s", what, one.choice().stock())

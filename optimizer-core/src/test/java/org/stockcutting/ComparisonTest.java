@@ -22,6 +22,7 @@ import org.stockcutting.job.JobBuilder;
 import org.stockcutting.plan.Choice;
 import org.stockcutting.plan.Comparison;
 import org.stockcutting.plan.Status;
+import org.stockcutting.plan.Unplaced;
 
 /** Which stock to buy: what must hold of every comparison, and worked figures. */
 class ComparisonTest {
@@ -151,6 +152,53 @@ class ComparisonTest {
         Comparison.Saving twelve = section.savings().get(0);
         assertThat(twelve.difference().needed()).isTrue();
         assertThat(twelve.difference().saves()).isNull();
+    }
+
+    /**
+     * Poles of a trade size, a panel of rough ash: the panel is estimated beside every choice and none is called better for leaving it out. A beam that
+     * only the longer length gives and rough boards could give too: without that length it is left out, whatever it costs.
+     */
+    @Test
+    void boardsOfRandomSizeStandBesideEveryChoice() {
+        String text = """
+                {"name": "Racks", "material": "ash", "parts": [
+                  {"id": "pole", "quantity": 6, "length": 40, "width": 4, "thickness": 1},
+                  {"id": "beam", "quantity": 1, "length": 110, "width": 4, "thickness": 1},
+                  {"id": "block", "quantity": 8, "length": 20, "width": 5, "thickness": 2}],
+                 "stock": [
+                  {"id": "b8", "length": 96, "width": 4, "thickness": 1, "price": {"amount": "8.00"}},
+                  {"id": "b10", "length": 120, "width": 4, "thickness": 1, "price": {"amount": "10.00"}},
+                  {"id": "rough 4/4", "form": "random", "nominal": "4/4", "leastLength": 72, "length": 144, "leastWidth": 5, "width": 10,
+                   "price": {"amount": "5.00", "per": "board-foot"}},
+                  {"id": "rough 8/4", "form": "random", "nominal": "8/4", "leastLength": 72, "length": 144, "leastWidth": 5, "width": 10,
+                   "price": {"amount": "7.00", "per": "board-foot"}}],
+                 "effort": {"work": 100000}}
+                """;
+        Job job = new JobReader().read(text).orThrow();
+        Compared compared = Compared.of(OPTIMIZER, job);
+        compared.holds("racks");
+        Comparison comparison = compared.comparison();
+        assertThat(comparison.estimates())
+                .isEqualTo(OPTIMIZER.plan(job).derived().estimates());
+        assertThat(comparison.estimates()).hasSize(1);
+        assertThat(comparison.estimates().get(0).stock()).isEqualTo("rough 8/4");
+        assertThat(comparison.components())
+                .as("blocks are no choice of lengths")
+                .hasSize(1);
+        Comparison.Section whole = comparison.whole();
+        Map<List<String>, Choice> choices = byStock(whole);
+        Choice all = whole.allTogether();
+        assertThat(all.isComplete()).isTrue();
+        assertThat(all.status()).as("with an estimate beside it").isEqualTo(Status.FEASIBLE);
+        assertThat(all.cost()).as("blocks are in no cost").hasToString("34.00 USD");
+        assertThat(choices.get(List.of("b10")).isComplete()).isTrue();
+        Choice eight = choices.get(List.of("b8"));
+        assertThat(eight.unplaced()).extracting(Unplaced::part).containsExactly("beam");
+        assertThat(eight.status()).isEqualTo(Status.INFEASIBLE);
+        assertThat(whole.front()).doesNotContain(whole.choices().indexOf(eight));
+        Comparison.Saving ten = comparison.components().get(0).savings().get(0);
+        assertThat(ten.stock()).isEqualTo("b10");
+        assertThat(ten.difference().needed()).isTrue();
     }
 
     @Test

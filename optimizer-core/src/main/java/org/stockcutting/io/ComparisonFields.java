@@ -22,6 +22,7 @@ public final class ComparisonFields {
             .with(b -> ranked(b, ""))
             .with(ComparisonFields::savings)
             .with(ComparisonFields::limits)
+            .with(b -> PlanFields.estimates(b, ""))
             .build();
 
     private ComparisonFields() {}
@@ -41,7 +42,11 @@ public final class ComparisonFields {
                 .needs("choices", LIST, "choices of stock over the whole job, all together last")
                 .needs("best", OBJECT, "best choices of the whole job")
                 .needs("front", LIST, "indexes of the choices that no other one beats")
-                .needs("limits", LIST, "what the shop's limits cost");
+                .needs("limits", LIST, "what the shop's limits cost")
+                .may(
+                        "estimates",
+                        LIST,
+                        "what to buy of boards of random size beside every choice; no part of any cost, bound or rank");
     }
 
     private static FieldTable.Builder section(FieldTable.Builder t, String at) {

@@ -66,7 +66,8 @@ public final class ComparisonReader {
                 Or.of(doc.text("engine"), Or.NAME),
                 components,
                 section(doc, parts, List.of(), reading),
-                limits(doc, reading));
+                limits(doc, reading),
+                new DerivedReader(job, reading).estimates(doc));
     }
 
     private Comparison.Section section(

@@ -2,6 +2,7 @@ package org.stockcutting.io;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.stockcutting.job.Job;
 import org.stockcutting.length.LengthWriter;
@@ -9,6 +10,8 @@ import org.stockcutting.length.Volume;
 import org.stockcutting.length.VolumeWriter;
 import org.stockcutting.plan.Choice;
 import org.stockcutting.plan.Comparison;
+import org.stockcutting.plan.Estimate;
+import org.stockcutting.stock.Money;
 
 /** A comparison as a table: one row a choice. */
 final class ComparisonTable {
@@ -51,6 +54,7 @@ final class ComparisonTable {
             table.add(c + 1, comparison.components().get(c));
         }
         table.add(0, comparison.whole());
+        comparison.estimates().forEach(table::add);
         return CsvText.write(HEADER, table.rows);
     }
 
@@ -81,6 +85,20 @@ final class ComparisonTable {
             row.add(section.front().contains(i) ? "yes" : "no");
             rows.add(row);
         }
+    }
+
+    /** What is bought on average, marked an estimate: nothing to rank by. */
+    private void add(Estimate estimate) {
+        Money cost = estimate.cost();
+        List<String> row = new ArrayList<>(Collections.nCopies(HEADER.size(), ""));
+        row.set(HEADER.indexOf("stock"), CsvText.guarded(estimate.stock()));
+        row.set(HEADER.indexOf("status"), "estimate");
+        row.set(HEADER.indexOf("cost"), cost == null ? "" : cost.amount().toPlainString());
+        row.set(HEADER.indexOf("currency"), cost == null ? "" : cost.currency().getCurrencyCode());
+        row.set(HEADER.indexOf("boards"), Integer.toString(estimate.boards()));
+        row.set(HEADER.indexOf("used"), volumes.exact(estimate.volume()));
+        row.set(HEADER.indexOf("front"), "no");
+        rows.add(row);
     }
 
     private static List<String> best(Comparison.Best best, int index) {

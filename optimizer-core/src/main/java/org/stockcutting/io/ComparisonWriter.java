@@ -62,6 +62,7 @@ public final class ComparisonWriter {
             PlanWriter.putText(node, "name", price.name());
             difference(node, price.difference(), price.without());
         }
+        derived.putEstimates(doc, comparison.estimates());
         return JsonOutput.pretty(doc);
     }
 

@@ -191,7 +191,7 @@ final class DerivedReader {
         return new TradeOff(rows);
     }
 
-    private List<Estimate> estimates(DocObject doc) {
+    List<Estimate> estimates(DocObject doc) {
         List<Estimate> estimates = new ArrayList<>();
         for (DocObject node : doc.objects("estimates")) {
             if (node != null) {

@@ -19,7 +19,7 @@ import org.stockcutting.stock.Money;
  * @param setUps how often a stop or fence is moved
  * @param weightGrams weight of what is bought, rounded up to a gram, or null where the density of any of it is not known
  * @param longest length of the longest board or sheet that has to be carried home, or null where nothing is bought
- * @param unplaced what got no wood, by part id
+ * @param unplaced what got no wood, by part id; what is estimated beside the comparison is not among it
  */
 public record Choice(
         List<String> stock,
@@ -36,6 +36,11 @@ public record Choice(
     public Choice {
         stock = List.copyOf(stock);
         unplaced = List.copyOf(unplaced);
+    }
+
+    /** The same where other parts are left out. */
+    public Choice withUnplaced(Status known, List<Unplaced> others) {
+        return new Choice(stock, known, cost, objective, boards, yield, setUps, weightGrams, longest, others);
     }
 
     /** True if every part is made. A choice that leaves parts out is never compared by cost. */

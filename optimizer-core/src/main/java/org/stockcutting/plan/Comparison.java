@@ -21,6 +21,8 @@ import org.stockcutting.job.Goal;
  * @param components independent parts of the job, in the order of their first part
  * @param whole the same over the whole job: only the named stock is for sale at all
  * @param limits what the shop's limits cost
+ * @param estimates what to buy of boards of random size for pieces that nothing of a fixed size serves; the same beside every choice, and no part
+ *     of any cost, bound or rank
  */
 public record Comparison(
         String job,
@@ -33,11 +35,13 @@ public record Comparison(
         String engine,
         List<Section> components,
         Section whole,
-        List<LimitPrice> limits) {
+        List<LimitPrice> limits,
+        List<Estimate> estimates) {
 
     public Comparison {
         components = List.copyOf(components);
         limits = List.copyOf(limits);
+        estimates = List.copyOf(estimates);
     }
 
     /**

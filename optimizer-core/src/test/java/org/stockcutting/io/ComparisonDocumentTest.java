@@ -23,6 +23,7 @@ import org.stockcutting.length.Volume;
 import org.stockcutting.plan.Choice;
 import org.stockcutting.plan.Comparison;
 import org.stockcutting.plan.Difference;
+import org.stockcutting.plan.Estimate;
 import org.stockcutting.plan.Objective;
 import org.stockcutting.plan.Status;
 import org.stockcutting.plan.Unplaced;
@@ -95,7 +96,24 @@ class ComparisonDocumentTest {
                 whole,
                 List.of(
                         new Comparison.LimitPrice(Comparison.Limit.CAR_LENGTH, null, all, saved),
-                        new Comparison.LimitPrice(Comparison.Limit.AVAILABLE, "b", all, needed)));
+                        new Comparison.LimitPrice(Comparison.Limit.AVAILABLE, "b", all, needed)),
+                List.of(new Estimate(
+                        "rough",
+                        List.of(new Estimate.Served("seat", 2)),
+                        Volume.of(Length.inches("10"), Length.inches("5"), Length.inches("2")),
+                        new BigDecimal("0.5"),
+                        Volume.of(Length.inches("20"), Length.inches("5"), Length.inches("2")),
+                        new BigDecimal("1.39"),
+                        1,
+                        Money.ofMinor(700, job.writing().currency()),
+                        new Estimate.Sure(
+                                new BigDecimal("0.9"),
+                                new BigDecimal("1.50"),
+                                2,
+                                Money.ofMinor(800, job.writing().currency())),
+                        List.of(new Estimate.AtLeast(1, Length.inches("4"), Length.inches("60.25"))),
+                        200,
+                        "grade fas")));
     }
 
     @ParameterizedTest
@@ -137,9 +155,10 @@ class ComparisonDocumentTest {
     void theTableHasARowAChoiceAndNoFormula() {
         Job job = job(Goal.COST);
         List<String> rows = CsvTables.comparison(job, comparison(job)).lines().toList();
-        assertThat(rows).hasSize(1 + 2 + 2);
+        assertThat(rows).hasSize(1 + 2 + 2 + 1);
         assertThat(rows.get(1))
                 .isEqualTo("1,a,infeasible,11.00,USD,11.00,9.00,1,2,792,742.5,49.5,0.9375,12.345,120,,no");
         assertThat(rows.get(4)).startsWith("0,a; b,feasible,").endsWith(",cost waste boards setUps,yes");
+        assertThat(rows.get(5)).isEqualTo(",rough,estimate,7.00,USD,,,1,,200,,,,,,,no");
     }
 }

@@ -43,9 +43,14 @@ public final class ComparisonPage {
                 .append(STYLE)
                 .append("</style>\n</head>\n<body>\n<h1>")
                 .append(title)
-                .append("</h1>\n<div class=\"scroll\">\n")
-                .append(new ComparisonPicture(job).inline(comparison))
-                .append("</div>\n");
+                .append("</h1>\n");
+        if (comparison.components().isEmpty()) {
+            page.append("<p>No boards of fixed sizes to choose from.</p>\n");
+        } else {
+            page.append("<div class=\"scroll\">\n")
+                    .append(new ComparisonPicture(job).inline(comparison))
+                    .append("</div>\n");
+        }
         for (Comparison.Section section : comparison.components()) {
             section(page, "For " + String.join(", ", section.parts()), section);
         }
@@ -56,6 +61,11 @@ public final class ComparisonPage {
         if (!limits.isEmpty()) {
             page.append("<h2>What the limits cost, over the whole job</h2>\n");
             list(page, limits);
+        }
+        List<String> estimates = sentences.estimates(comparison);
+        if (!estimates.isEmpty()) {
+            page.append("<h2>").append(ComparisonText.ROUGH).append("</h2>\n");
+            list(page, estimates);
         }
         return page.append("</body>\n</html>\n").toString();
     }

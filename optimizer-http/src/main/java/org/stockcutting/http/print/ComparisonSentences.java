@@ -39,7 +39,7 @@ final class ComparisonSentences {
         String id = saving.stock();
         Difference difference = saving.difference();
         if (difference.needed()) {
-            return id + " is needed: without it " + missing(saving.without()) + " can't be made.";
+            return id + " is needed: without it " + missing(saving.without()) + " can't be made" + fixed() + ".";
         }
         return difference.saves() == null
                 ? id + ": with it or without it, " + missing(all) + " can't be made."
@@ -52,9 +52,10 @@ final class ComparisonSentences {
         for (Comparison.LimitPrice price : comparison.limits()) {
             String what = limit(price);
             Difference difference = price.difference();
+            Choice all = comparison.whole().allTogether();
             if (difference.needed()) {
-                sentences.add("Without " + what + " everything can be made; with it "
-                        + missing(comparison.whole().allTogether()) + " can't.");
+                sentences.add("Without " + what + " everything can be made" + fixed() + "; with it "
+                        + (all.isComplete() ? "some parts need rough boards." : missing(all) + " can't."));
             } else if (difference.saves() == null) {
                 sentences.add("Lifting " + what + " does not make everything possible.");
             } else {
@@ -63,6 +64,19 @@ final class ComparisonSentences {
             }
         }
         return sentences;
+    }
+
+    /** Boards of random size might still give a part. */
+    private String fixed() {
+        return job.random().isEmpty() ? "" : " from boards of fixed sizes";
+    }
+
+    /** What is said of boards of random size, where something is left to them. */
+    List<String> estimates(Comparison comparison) {
+        EstimateText text = new EstimateText(job, amounts, lengths);
+        return comparison.estimates().stream()
+                .flatMap(estimate -> text.sentences(estimate).stream())
+                .toList();
     }
 
     private String limit(Comparison.LimitPrice price) {

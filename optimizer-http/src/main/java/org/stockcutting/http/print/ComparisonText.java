@@ -9,6 +9,8 @@ import org.stockcutting.plan.Comparison;
 /** A comparison for somebody who stands in front of the racks at the yard. */
 public final class ComparisonText {
 
+    static final String ROUGH = "Rough boards beside every choice: an estimate, in no price above";
+
     private static final int NAME = 34;
 
     private final Job job;
@@ -31,6 +33,9 @@ public final class ComparisonText {
             page.gap().wrapped("For " + String.join(", ", section.parts()) + ":", "  ");
             section(section, page);
         }
+        if (comparison.components().isEmpty()) {
+            page.gap().line("No boards of fixed sizes to choose from.");
+        }
         if (comparison.components().size() > 1) {
             page.gap();
             whole(comparison.whole(), page);
@@ -39,6 +44,11 @@ public final class ComparisonText {
         if (!limits.isEmpty()) {
             page.gap().line("What the limits cost, over the whole job");
             limits.forEach(sentence -> page.wrapped("  " + sentence, "    "));
+        }
+        List<String> estimates = sentences.estimates(comparison);
+        if (!estimates.isEmpty()) {
+            page.gap().line(ROUGH);
+            estimates.forEach(sentence -> page.wrapped("  " + sentence, "    "));
         }
         return page.toString();
     }
