@@ -16,6 +16,8 @@ import org.stockcutting.plan.Certificate;
  * Proves bounds in exact arithmetic. For worths u of the parts (a glued-up panel's per nanometre of width), let R_s be the most that a
  * pattern of stock s is worth beyond its cost. If no stock without limit has R_s above 0, the sum of u times what was placed, less n_s
  * times R_s over the limited stock that gains, is at most the value of every plan (weak duality of the Gilmore and Gomory model, 1961).
+ * For any u at all, the boards of a plan are together worth what it makes, each at most its best pattern; so no plan comes to less than the
+ * cheapest whole boards that are worth so much ({@link LeastPurchase}), packs and price breaks as they are.
  * R_s is found here on a relaxation: groups, saw limits, stages and stave sources are dropped.
  *
  * <p>Stateless and safe to use from any thread.

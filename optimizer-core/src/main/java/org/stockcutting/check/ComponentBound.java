@@ -10,6 +10,9 @@ import org.jspecify.annotations.Nullable;
 /** Weak duality for one component: demand at its worth, less what limited boards could gain. */
 final class ComponentBound {
 
+    /** Worths of many boards may have no common unit of a sensible size. */
+    private static final int MOST_BITS = 2_000;
+
     private static final BigInteger MOST_BOARDS = BigInteger.valueOf(20_000);
 
     private final Facts facts;
@@ -47,16 +50,18 @@ final class ComponentBound {
             return holds ? Duals.ceil(sum).subtract(finished(duals)) : null;
         }
         BigInteger plain = holds ? LeastAmount.of(Duals.ceil(sum), prices) : null;
-        BigInteger stairs = staircase() ? stairs(duals, gains) : null;
-        return plain == null || stairs == null ? (plain == null ? stairs : plain) : plain.max(stairs);
+        BigInteger whole = severalPrices() ? wholeBoards(duals, gains) : null;
+        return plain == null || whole == null ? (plain == null ? whole : plain) : plain.max(whole);
     }
 
-    private boolean staircase() {
-        return component.boards().stream().anyMatch(goals::isStaircase);
+    /** True if whole boards may come to more than worth does: in packs and with price breaks, and where some stock is worth less than it costs. */
+    private boolean severalPrices() {
+        return component.boards().stream().filter(Board::forSale).count() > 1
+                || component.boards().stream().anyMatch(goals::isStaircase);
     }
 
-    /** What boards in packs or with price breaks come to at least that are worth as much as what is made. */
-    private @Nullable BigInteger stairs(Duals duals, List<BigFraction> gains) {
+    /** What whole boards come to at least that are worth as much as what is made. */
+    private @Nullable BigInteger wholeBoards(Duals duals, List<BigFraction> gains) {
         BigFraction wanted = duals.total(component);
         List<BigFraction> worths = new ArrayList<>();
         BigInteger unit = wanted.getDenominator();
@@ -65,6 +70,9 @@ final class ComponentBound {
             BigFraction worth = gains.get(b).add(goals.cost(board));
             worths.add(worth);
             unit = unit.multiply(worth.getDenominator().divide(unit.gcd(worth.getDenominator())));
+            if (unit.bitLength() > MOST_BITS) {
+                return null;
+            }
             if (!board.forSale()) {
                 wanted = wanted.subtract(worth.multiply(board.copies().orElse(0)));
             }

@@ -15,16 +15,17 @@ import org.jspecify.annotations.Nullable;
  */
 final class LeastPurchase {
 
-    /** With more quantities to choose from, or more sums to follow, nothing is said. */
+    /** With more quantities to choose from, or more sums to form, nothing is said. */
     private static final int MOST_QUANTITIES = 20_000;
 
-    private static final int MOST_SUMS = 100_000;
+    private static final int MOST_SUMS = 200_000;
 
     private final List<Line> lines;
     /** For each line the least price of a unit of worth there and behind it. */
     private final List<Quantity> rates = new ArrayList<>();
 
     private @Nullable BigInteger best;
+    private int formed;
 
     /**
      * Some boards of one stock.
@@ -101,14 +102,15 @@ final class LeastPurchase {
             TreeMap<BigInteger, BigInteger> next = new TreeMap<>();
             for (Quantity sum : sums) {
                 follow(sum, i, wanted, next);
+                formed += lines.get(i).quantities().size();
+                if (formed > MOST_SUMS) {
+                    return null;
+                }
                 for (Quantity quantity : lines.get(i).quantities()) {
                     follow(sum.plus(quantity), i, wanted, next);
                 }
             }
             sums = undominated(next);
-            if (sums.size() > MOST_SUMS) {
-                return null;
-            }
         }
         return best;
     }

@@ -19,7 +19,8 @@ public record Certificate(List<Component> components) {
 
     /**
      * Weak duality for one component: for u at least 0 with no pattern of unlimited stock worth more than it costs, the sum of u times
-     * demand, less what limited stock could gain, is a bound.
+     * demand, less what limited stock could gain, is a bound. So is, for any u at least 0, the least that whole boards come to whose best
+     * patterns are together worth the sum of u times demand; the greater of the two counts.
      *
      * @param stock ids of the component's stock, sorted
      * @param duals one value a part (for a glued-up panel: a value per nanometre of width), sorted by part; zeros left out

@@ -51,6 +51,11 @@ public final class ComparisonPage {
                     .append(new ComparisonPicture(job).inline(comparison))
                     .append("</div>\n");
         }
+        if (comparison.components().size() > 1) {
+            page.append("<p>")
+                    .append(escaped(sentences.whole(comparison.whole())))
+                    .append("</p>\n");
+        }
         for (Comparison.Section section : comparison.components()) {
             section(page, "For " + String.join(", ", section.parts()), section);
         }
@@ -87,7 +92,9 @@ public final class ComparisonPage {
             }
             page.append("</tbody>\n</table>\n</div>\n");
             page.append(
-                    "<p>* no other choice is as good in money, wood lost, boards and set-ups, and better in one.</p>\n");
+                    complete.size() == 1
+                            ? ""
+                            : "<p>* no other choice is as good in money, wood lost, boards and set-ups, and better in one.</p>\n");
         }
         List<String> incomplete = rows.incomplete(section);
         if (!incomplete.isEmpty()) {

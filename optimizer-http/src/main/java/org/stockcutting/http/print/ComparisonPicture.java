@@ -67,9 +67,12 @@ public final class ComparisonPicture {
         context.setComment("What each choice of stock comes to");
         SVGGraphics2D graphics = new SVGGraphics2D(context, false);
         int height = 0;
+        // One bar alone compares nothing.
+        boolean any = comparison.components().stream()
+                .anyMatch(section -> shown(section).size() > 1);
         for (Comparison.Section section : comparison.components()) {
             List<Choice> shown = shown(section);
-            if (!shown.isEmpty()) {
+            if (shown.size() > (any ? 1 : 0)) {
                 graphics.translate(0, height == 0 ? 0 : HEIGHT);
                 chart(section, shown).paint(graphics, WIDTH, HEIGHT);
                 height += HEIGHT;
@@ -114,8 +117,11 @@ public final class ComparisonPicture {
             open.add(amount(
                     choice.objective().value().subtract(choice.objective().bound())));
         }
-        chart.addSeries("proved: not under", names, proved);
-        chart.addSeries("this plan", names, open);
+        boolean closed = open.stream().allMatch(more -> more.signum() == 0);
+        chart.addSeries(closed ? "the plan found; proved: not under this" : "proved: not under this", names, proved);
+        if (!closed) {
+            chart.addSeries("the plan found comes to this", names, open);
+        }
         return chart;
     }
 

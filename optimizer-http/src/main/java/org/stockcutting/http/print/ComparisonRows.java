@@ -95,7 +95,8 @@ final class ComparisonRows {
         row.add(amounts.decimal(choice.yield().ratio().movePointRight(2).setScale(1, RoundingMode.DOWN)) + "%");
         row.add(weight(choice));
         row.add(choice.longest() == null ? "-" : lengths.part(choice.longest()) + " " + lengths.unit());
-        row.add(section.front().contains(index) ? "*" : "");
+        boolean others = section.choices().stream().filter(Choice::isComplete).count() > 1;
+        row.add(others && section.front().contains(index) ? "*" : "");
         return row;
     }
 

@@ -66,6 +66,15 @@ final class ComparisonSentences {
         return sentences;
     }
 
+    /** The whole job with everything that is for sale. */
+    String whole(Comparison.Section whole) {
+        Choice all = whole.allTogether();
+        return all.isComplete()
+                ? "All together: " + amounts.value(job.goal(), all.objective().value()) + ", "
+                        + PlanText.counted(all.boards(), "piece") + " to buy."
+                : "The whole job can't be made from what is for sale and on hand.";
+    }
+
     /** Boards of random size might still give a part. */
     private String fixed() {
         return job.random().isEmpty() ? "" : " from boards of fixed sizes";

@@ -3,7 +3,6 @@ package org.stockcutting.http.print;
 import java.util.ArrayList;
 import java.util.List;
 import org.stockcutting.job.Job;
-import org.stockcutting.plan.Choice;
 import org.stockcutting.plan.Comparison;
 
 /** A comparison for somebody who stands in front of the racks at the yard. */
@@ -13,14 +12,12 @@ public final class ComparisonText {
 
     private static final int NAME = 34;
 
-    private final Job job;
-    private final Amounts amounts;
+    private final String name;
     private final ComparisonRows rows;
     private final ComparisonSentences sentences;
 
     public ComparisonText(Job job) {
-        this.job = job;
-        this.amounts = new Amounts(job.writing());
+        this.name = job.name();
         this.rows = new ComparisonRows(job);
         this.sentences = new ComparisonSentences(job);
     }
@@ -28,7 +25,7 @@ public final class ComparisonText {
     /** The text, lines ending with a line feed. */
     public String print(Comparison comparison) {
         TextPage page = new TextPage();
-        page.line(job.name() + ": what to buy");
+        page.line(name + ": what to buy");
         for (Comparison.Section section : comparison.components()) {
             page.gap().wrapped("For " + String.join(", ", section.parts()) + ":", "  ");
             section(section, page);
@@ -64,17 +61,11 @@ public final class ComparisonText {
 
     /** Over the whole job most single lengths leave parts out; what makes everything is told. */
     private void whole(Comparison.Section whole, TextPage page) {
-        Choice all = whole.allTogether();
-        if (!all.isComplete()) {
-            page.wrapped("The whole job can't be made from what is for sale and on hand.", "  ");
-            return;
+        if (whole.allTogether().isComplete()) {
+            page.line("The whole job, where everything can be made:");
+            table(whole, page);
         }
-        page.line("The whole job, where everything can be made:");
-        table(whole, page);
-        page.wrapped(
-                "  All together: " + amounts.value(job.goal(), all.objective().value()) + ", "
-                        + PlanText.counted(all.boards(), "piece") + " to buy.",
-                "    ");
+        page.wrapped("  " + sentences.whole(whole), "    ");
     }
 
     private void table(Comparison.Section section, TextPage page) {
