@@ -19,10 +19,12 @@ final class RackPricing {
     private static final double FULL = 1e9;
     /** Operations of one table that are still worth it. */
     private static final double MOST_WORK = 3e7;
-    /** Places besides the sides of zones where a board may be cut, along and across. */
-    private static final int MORE_X = 6;
+    /** For {@link #places}. */
+    static final int MOST_PLACES = 2;
+    /** Places besides the sides of zones where a board may be cut, along and across, each time {@link #places}. */
+    private static final int MORE_X = 3;
 
-    private static final int MORE_Y = 2;
+    private static final int MORE_Y = 1;
     /** A place is so many pieces away from a side at most. */
     private static final int MOST_AWAY = 3;
     /** More zones than this on one board are not looked at. */
@@ -35,6 +37,7 @@ final class RackPricing {
     private final Points along;
     private List<ExactPricing.Lying> lyings = List.of();
     private double unit;
+    private int places = MOST_PLACES;
     private @Nullable PricingTable table;
 
     RackPricing(Yard yard, Dice dice) {
@@ -103,6 +106,11 @@ final class RackPricing {
         return new Points((int) most + Arrays.stream(sizes).min().orElse(1), sizes);
     }
 
+    /** How many places besides the sides of zones come in: from none at 0 to all at {@link #MOST_PLACES}, at which patterns take longest. */
+    void places(int more) {
+        places = more;
+    }
+
     /** Sets what one piece of each type is worth; those at or below 0 are never cut. */
     void set(double[] worths) {
         double dense = 0;
@@ -166,6 +174,7 @@ final class RackPricing {
         private int[] places(boolean alongX) {
             long kerf = alongX ? model.kerfX : model.kerfY;
             int end = (int) (alongX ? model.boardLength(stock) : model.boardWidth(stock));
+            int more = RackPricing.this.places;
             TreeSet<Integer> places = new TreeSet<>();
             for (StockType.ZoneRect zone : zones) {
                 places.add((int) ((alongX ? zone.x0() : zone.y0()) + kerf));
@@ -175,7 +184,7 @@ final class RackPricing {
             places.add(end);
             List<Integer> sides = new ArrayList<>(places);
             boolean choice = !zones.isEmpty() || model.instance.limits().firstCut() != null;
-            for (int n = choice ? (alongX ? MORE_X : MORE_Y) : 0; n > 0; n--) {
+            for (int n = choice ? more * (alongX ? MORE_X : MORE_Y) : 0; n > 0; n--) {
                 int place = sides.get(dice.below(sides.size()));
                 int sign = dice.below(2) == 0 ? 1 : -1;
                 for (int away = 1 + dice.below(MOST_AWAY); away > 0; away--) {

@@ -29,8 +29,10 @@ final class RackSearch {
     private static final int ROUNDS = 8;
     /** Rounds without a pattern that gains, with other places to cut at each time, after which there is none. */
     private static final int MOST_FRUITLESS = 2;
-    /** Moves by which a pattern is refitted. */
-    private static final int MOVES = 12;
+    /** Where a round leaves more than this of the programme's cost, the next one looks at more places to cut. */
+    private static final double SLOW = 0.995;
+    /** Moves by which a pattern is refitted once boards are fixed and pieces get few. */
+    private static final int MOVES = 4;
     /** Patterns kept; beyond that the oldest go. */
     private static final int MOST_KEPT = 4_000;
     /** Share of the patterns that a later dive does without. */
@@ -268,11 +270,17 @@ final class RackSearch {
         RestProgramme programme = new RestProgramme(model, draft, available(draft));
         used.forEach(programme::add);
         programme.solve();
+        int places = dives == 1 && draft.boards.isEmpty() ? 0 : RackPricing.MOST_PLACES;
         int fruitless = 0;
         boolean going = true;
         for (int n = 0; n < rounds && going && draft.cost() + programme.value() > enough; n++) {
-            fruitless = price(programme, draft, meter) ? 0 : fruitless + 1;
+            pricing.places(places);
+            boolean gained = price(programme, draft, meter);
+            double before = programme.value();
             programme.solve();
+            fruitless = gained || places < RackPricing.MOST_PLACES ? 0 : fruitless + 1;
+            boolean slow = programme.value() > before * SLOW;
+            places = slow ? Math.min(places + 1, RackPricing.MOST_PLACES) : places;
             going = meter.spend(Weights.of(programme.takeOperations() + yard.takeOperations()))
                     && fruitless < MOST_FRUITLESS;
         }
@@ -288,19 +296,19 @@ final class RackSearch {
         boolean gained = false;
         for (int s = 0; s < model.stocks && meter.spend(Weights.of(yard.takeOperations())); s++) {
             if (available[s] > 0) {
-                gained |= gain(programme, s, most, worths);
+                gained |= gain(programme, s, most, worths, draft.boards.isEmpty() ? 0 : MOVES);
             }
         }
         return gained;
     }
 
-    private boolean gain(RestProgramme programme, int stock, int[] most, double[] worths) {
+    private boolean gain(RestProgramme programme, int stock, int[] most, double[] worths, int moves) {
         ExactPricing.Priced priced = pricing.price(stock);
         if (programme.gain(stock, priced.value()) <= 1e-6) {
             return false;
         }
         Board start = board(new PriceList.Column(stock, new double[0], priced.pattern()));
-        Board refitted = refit.improved(Pruning.within(start, most), most, worths, MOVES);
+        Board refitted = refit.improved(Pruning.within(start, most), most, worths, moves);
         PriceList.Column column = PriceList.Column.of(refitted);
         boolean gains = programme.gain(column, worths) > 1e-6 && programme.add(column);
         if (gains) {

@@ -12,7 +12,7 @@ import org.stockcutting.solve.instance.WorkMeter;
  * is still open a better start, dives do so on a rack of boards with zones, the bound tells the search when to stop and whether it is worth
  * going on, and dives go for what it does not rule out. While the search goes on, the bound takes at most a third of what the meter still allows, half of it where that should
  * finish it, and nothing where that is too little to get anywhere, or where the first turn left the bound far below the plan, as it does
- * on boards whose zones are left out of it.
+ * on boards whose zones are left out of it. On a rack it waits for the dives, up to half of the work.
  */
 final class Turns {
 
@@ -20,6 +20,7 @@ final class Turns {
     private static final long FIRST_BOUND = 450_000;
     private static final long LEAST_BOUND = 150_000;
     private static final long SECOND_SEARCH = 600_000;
+    private static final long RACK_SEARCH = 50_000;
     private static final long FIRST_RACK = 600_000;
     /** How much longer the search goes on without gain where a finished bound says that less may be possible. */
     private static final long HOPE = 4;
@@ -54,7 +55,7 @@ final class Turns {
 
     Answer run(WorkMeter meter, boolean placementProved) {
         long patience = patience(yard.model.instance);
-        long searchSteps = FIRST_SEARCH;
+        long searchSteps = rack == null ? FIRST_SEARCH : RACK_SEARCH;
         long boundSteps = FIRST_BOUND;
         long rackSteps = FIRST_RACK;
         quickBound(meter);
@@ -75,7 +76,7 @@ final class Turns {
                 dive(meter);
             }
             if (isRackDone()) {
-                searchSteps = searchSteps == FIRST_SEARCH ? SECOND_SEARCH : 2 * searchSteps;
+                searchSteps = Math.max(SECOND_SEARCH, 2 * searchSteps);
                 boundSteps = searchSteps;
             }
             rackSteps *= 2;
@@ -188,7 +189,8 @@ final class Turns {
     private void bound(WorkMeter meter, long steps, boolean alone) {
         boolean nearlyDone = columns != null && columns.stepsToGo() <= meter.left() / 2;
         long share = nearlyDone ? meter.left() / 2 : Math.min(steps, alone ? meter.left() : meter.left() / 3);
-        if (isBoundDone() || (!alone && (share < LEAST_BOUND || isFarOff()))) {
+        boolean early = !isRackDone() && meter.left() > meter.used();
+        if (isBoundDone() || early || (!alone && (share < LEAST_BOUND || isFarOff()))) {
             return;
         }
         Draft best = search.best();
