@@ -24,18 +24,21 @@ final class EnoughYet {
         for (int boards = 1; boards <= job.onHand().size(); boards++) {
             List<StockItem.OnHand> picked = job.onHand().subList(0, boards);
             Set<String> there = picked.stream().map(StockItem.OnHand::id).collect(Collectors.toSet());
-            List<Part> parts =
-                    job.parts().stream().map(part -> reachable(part, there)).toList();
+            List<Part> parts = job.parts().stream()
+                    .map(part -> reachable(job, part, there))
+                    .toList();
             CuttingPlan plan = planner.apply(job.withLists(parts, List.of(), picked));
             steps.add(step(picked, plan));
         }
         return new Enough(steps);
     }
 
-    /** A place that was chosen on a board which is not there yet says nothing yet. */
-    private static Part reachable(Part part, Set<String> there) {
+    /** What was chosen on a board which is not there yet says nothing yet; what is to come from stock that is bought comes from no board. */
+    private static Part reachable(Job job, Part part, Set<String> there) {
         CutFrom chosen = part.selection().cutFrom();
-        return chosen == null || there.contains(chosen.stock())
+        boolean owned = chosen != null
+                && job.onHand().stream().anyMatch(item -> item.id().equals(chosen.stock()));
+        return chosen == null || !owned || there.contains(chosen.stock())
                 ? part
                 : part.withSelection(part.selection().withCutFrom(null));
     }

@@ -76,7 +76,7 @@ final class PlanningRun {
     }
 
     private static boolean isChosen(RoughPiece piece) {
-        return piece.part().selection().cutFrom() != null;
+        return piece.part().selection().place() != null;
     }
 
     private static List<Board> withoutChosen(SolvedComponent solved) {

@@ -99,7 +99,7 @@ final class RulePrices {
     private static String named(Lifted lift) {
         return switch (lift.limit()) {
             case GROUP -> "group " + lift.name();
-            case CUT_FROM -> "this place";
+            case CUT_FROM -> "this choice";
             case CAR_LENGTH -> "the limit of the car";
             case STAGES -> "the limit of stages";
             case FIRST_CUT -> "the rule on the first cut";

@@ -179,7 +179,7 @@ final class SetsFirst {
         List<Part> parts = new ArrayList<>();
         for (Part part : job.parts()) {
             int missing = job.demand(part) - placed.getOrDefault(part.id(), 0);
-            if (missing > 0 && part.group() == null && part.selection().cutFrom() == null) {
+            if (missing > 0 && part.group() == null && part.selection().place() == null) {
                 parts.add(part.withCounts(missing, 0));
             }
         }

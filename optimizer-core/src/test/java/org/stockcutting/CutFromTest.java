@@ -176,6 +176,139 @@ class CutFromTest {
                 .containsExactlyInAnyOrder("/parts/0/cutFrom", "/parts/0/cutFrom/from", "/parts/0/cutFrom/stock");
     }
 
+    private static org.stockcutting.stock.StockItem.ForSale sale(String id, String length, String price, String grade) {
+        return new org.stockcutting.stock.StockItem.ForSale(
+                id,
+                org.stockcutting.stock.Form.BOARD,
+                null,
+                in(length),
+                in("6"),
+                in("1"),
+                "oak",
+                org.stockcutting.material.Grain.LENGTH,
+                null,
+                null,
+                new org.stockcutting.stock.Price(
+                        new java.math.BigDecimal(price),
+                        java.util.Currency.getInstance("USD"),
+                        org.stockcutting.stock.PriceUnit.PIECE),
+                grade,
+                org.stockcutting.stock.Offer.PLAIN);
+    }
+
+    /** Two doors from the dear board, rails from whatever is cheapest: 30 and 12 paid, both certain; without the choice 24. */
+    @Test
+    void anEntryForSaleIsChosenAndTheChoiceHasItsPrice() {
+        Job job = job().goal(Goal.COST)
+                .part(part("door", 2, "30", "6", new CutFrom("dear")))
+                .part(part("rail", 2, "40", "6", null))
+                .stock(sale("dear", "72", "30", null))
+                .stock(sale("cheap", "96", "12", null))
+                .build();
+        assertThat(JobReview.review(job)).isEmpty();
+        CuttingPlan plan = plan(job);
+        assertThat(plan.header().status()).isEqualTo(org.stockcutting.plan.Status.OPTIMAL);
+        assertThat(plan.cost()).hasToString("42.00 USD");
+        assertThat(plan.layouts())
+                .filteredOn(layout ->
+                        layout.pieces().stream().anyMatch(piece -> piece.part().equals("door")))
+                .allMatch(layout -> layout.stock().equals("dear"));
+        Job free = job.withParts(job.parts().stream()
+                .map(part -> part.withSelection(Selection.NONE))
+                .toList());
+        CuttingPlan broken = plan(free);
+        assertThat(broken.cost()).hasToString("24.00 USD");
+        assertThat(PlanChecker.check(job, broken)).extracting(Violation::cause).contains("cut-from");
+        assertThat(new Optimizer().compare(job).limits())
+                .filteredOn(price -> price.limit() == Comparison.Limit.CUT_FROM)
+                .singleElement()
+                .satisfies(
+                        price -> assertThat(price.difference().saves()).isEqualTo(java.math.BigInteger.valueOf(1800)));
+    }
+
+    /** An entry that cannot give the part is named, with what the plan comes to without the choice. */
+    @Test
+    void anEntryWithoutRoomIsNamed() {
+        Job job = job().goal(Goal.COST)
+                .part(part("door", 1, "80", "6", new CutFrom("dear")))
+                .stock(sale("dear", "72", "30", null))
+                .stock(sale("cheap", "96", "12", null))
+                .build();
+        assertThat(plan(job).unplaced()).singleElement().satisfies(line -> {
+            assertThat(line.reason()).isEqualTo(Unplaced.Reason.EXCLUDED_BY_RULE);
+            assertThat(line.needs()).isEqualTo("cut from dear");
+            assertThat(line.remedy()).contains("leave cutFrom out").contains("12.00 USD");
+        });
+    }
+
+    @Test
+    void documentsAndFaultsOfAnEntry() {
+        Job job = job().goal(Goal.COST)
+                .part(part("a", 3, "30", "6", new CutFrom("dear")))
+                .stock(sale("dear", "72", "30", null))
+                .build();
+        assertThat(new JobReader().read(JobWriter.write(job)).orThrow().parts()).isEqualTo(job.parts());
+        assertThat(new CsvJobReader()
+                        .read(CsvTables.parts(job), CsvTables.stock(job), JobWriter.writeShop(job))
+                        .orThrow()
+                        .parts())
+                .isEqualTo(job.parts());
+        Job wrong = job().goal(Goal.COST)
+                .part(part("a", 1, "30", "6", new CutFrom("dare", null, in("1"))))
+                .part(part("b", 1, "30", "6", new CutFrom("dear", in("3"), null)))
+                .stock(sale("dear", "72", "30", null))
+                .build();
+        assertThat(JobReview.review(wrong))
+                .extracting(fault -> fault.pointer())
+                .containsExactlyInAnyOrder("/parts/0/cutFrom/stock", "/parts/0/cutFrom/edge", "/parts/1/cutFrom/stock");
+    }
+
+    /**
+     * A choice of entry is the same as a grade that only this entry has: plans and certified bounds of both ways to say it are equal, on
+     * jobs whose widths are ripped or not, with boards on hand and limited stock.
+     */
+    @Test
+    void choosingAnEntryEqualsAGradeOfItsOwn() {
+        int dearer = 0;
+        for (long seed = 1; seed <= 60; seed++) {
+            Random random = new Random(seed);
+            JobBuilder chosen = job().goal(Goal.COST).effort(new Effort(40_000L, null, 1, 1));
+            JobBuilder graded = job().goal(Goal.COST).effort(new Effort(40_000L, null, 1, 1));
+            JobBuilder free = job().goal(Goal.COST).effort(new Effort(40_000L, null, 1, 1));
+            boolean ripped = random.nextBoolean();
+            List<String> ids = List.of("one", "two", "three");
+            for (int p = 0, n = 2 + random.nextInt(3); p < n; p++) {
+                Part part = part(
+                        "p" + p,
+                        1 + random.nextInt(4),
+                        "" + (8 + random.nextInt(38)),
+                        ripped ? "" + (2 + random.nextInt(4)) : "6",
+                        null);
+                String id = random.nextInt(3) == 0 ? null : ids.get(random.nextInt(3));
+                chosen.part(part.withSelection(Selection.NONE.withCutFrom(id == null ? null : new CutFrom(id))));
+                graded.part(part.withSelection(Selection.NONE.withGrades(id == null ? ids : List.of(id))));
+                free.part(part);
+            }
+            for (String id : ids) {
+                org.stockcutting.stock.StockItem.ForSale item =
+                        sale(id, "" + (48 + 12 * random.nextInt(5)), "" + (10 + random.nextInt(20)), id);
+                chosen.stock(item);
+                graded.stock(item);
+                free.stock(item);
+            }
+            CuttingPlan one = plan(chosen.build());
+            CuttingPlan other = plan(graded.build());
+            assertThat(one.objective()).as("seed %d", seed).isEqualTo(other.objective());
+            assertThat(one.unplaced()).as("seed %d", seed).isEmpty();
+            CuttingPlan least = plan(free.build());
+            assertThat(one.objective().bound())
+                    .as("seed %d", seed)
+                    .isGreaterThanOrEqualTo(least.objective().bound());
+            dearer += one.cost().equals(least.cost()) ? 0 : 1;
+        }
+        assertThat(dearer).isGreaterThan(20);
+    }
+
     /** Chosen pieces anywhere, with and without saw limits and bad zones: every plan passes the checker, most keep the choice. */
     @Test
     void randomChoicesGiveSoundPlans() {

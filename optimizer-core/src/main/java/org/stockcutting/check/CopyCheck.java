@@ -106,7 +106,7 @@ final class CopyCheck {
 
     /** A piece whose place the maker chose lies there. */
     private void chosen(Rough rough) {
-        CutFrom place = rough.part().selection().cutFrom();
+        CutFrom.Place place = rough.part().selection().place();
         if (place == null) {
             return;
         }

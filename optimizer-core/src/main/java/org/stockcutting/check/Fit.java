@@ -2,6 +2,7 @@ package org.stockcutting.check;
 
 import org.stockcutting.job.ShopRules;
 import org.stockcutting.material.Grain;
+import org.stockcutting.part.CutFrom;
 import org.stockcutting.stock.StockItem;
 
 /** The inspector's own answer to whether a rough piece can come from a board at all; zones and saws aside. */
@@ -9,9 +10,9 @@ final class Fit {
 
     private Fit() {}
 
-    /** The wood that the part asks for: its material, and a grade that it takes. */
+    /** The wood that the part asks for: its material, a grade that it takes, and the entry that was chosen for it. */
     static boolean material(Rough rough, Board board) {
-        return rough.part().material().equals(board.item().material()) && grade(rough, board);
+        return rough.part().material().equals(board.item().material()) && grade(rough, board) && source(rough, board);
     }
 
     /** A part that names grades takes no others, and no wood that nobody graded. */
@@ -19,6 +20,12 @@ final class Fit {
         String graded = board.item().grade();
         boolean any = rough.part().selection().grades().isEmpty();
         return any || rough.part().selection().grades().stream().anyMatch(named -> named.equals(graded));
+    }
+
+    /** A part for which an entry of stock was chosen, without a place on it, comes from there only. */
+    static boolean source(Rough rough, Board board) {
+        CutFrom chosen = rough.part().selection().cutFrom();
+        return chosen == null || chosen.from() != null || chosen.stock().equals(board.id());
     }
 
     /** Trade size, or thickness; a width that is too great shows when the piece is placed. */

@@ -2,6 +2,7 @@ package org.stockcutting.check;
 
 import org.stockcutting.job.ShopRules;
 import org.stockcutting.material.WoodClass;
+import org.stockcutting.part.CutFrom;
 import org.stockcutting.part.ShowFaces;
 import org.stockcutting.pattern.PlacedPiece;
 import org.stockcutting.stock.Zone;
@@ -26,7 +27,7 @@ final class PieceCheck {
             return;
         }
         inspection.require(
-                Fit.material(rough, board) || !Fit.grade(rough, board),
+                Fit.material(rough, board) || !Fit.grade(rough, board) || !Fit.source(rough, board),
                 Cause.MATERIAL,
                 pointer,
                 "wants " + rough.part().material() + ", lies on " + board.item().material());
@@ -38,6 +39,12 @@ final class PieceCheck {
                         + (board.item().grade() == null
                                 ? "not graded"
                                 : board.item().grade()));
+        CutFrom chosen = rough.part().selection().cutFrom();
+        inspection.require(
+                Fit.source(rough, board),
+                Cause.CUT_FROM,
+                pointer,
+                "is to be cut from " + (chosen == null ? "any stock" : chosen.stock()) + ", lies on " + board.id());
         section(rough, pointer);
         size(rough, piece, pointer);
         inspection.require(

@@ -59,7 +59,7 @@ public final class CsvTables {
                 .plain("grain", p -> p.grain() == null ? null : p.grain().word())
                 .plain("class", p -> p.woodClass().word())
                 .text("cutFrom.stock", p -> chosen(p, CutFrom::stock))
-                .plain("cutFrom.from", p -> chosen(p, place -> lengths.exact(place.from())))
+                .plain("cutFrom.from", p -> chosen(p, place -> length(place.from(), lengths)))
                 .plain("cutFrom.edge", p -> chosen(p, place -> length(place.edge(), lengths)))
                 .plain(
                         "showFaces",

@@ -264,8 +264,11 @@ public final class Fields {
                 .may("farEdge", LENGTH, "thickness on the far edge")
                 .or("over", LENGTH, "1 in", "how much longer than its side each strip is cut")
                 .in("/parts/*/cutFrom")
-                .needs("stock", TEXT, "id of a single piece on hand")
-                .needs("from", LENGTH, "where the rough piece begins, from the raw start end")
+                .needs("stock", TEXT, "id of an entry for sale or on hand; with from, of a single piece on hand")
+                .may(
+                        "from",
+                        LENGTH,
+                        "where the rough piece begins, from the raw start end; anywhere on the entry where absent")
                 .may("edge", LENGTH, "where it begins across; right behind the trim where absent")
                 .in("/parts/*/group")
                 .needs("name", TEXT, "name of the group")

@@ -228,10 +228,7 @@ final class PartReader {
         DocObject place = line.object("cutFrom");
         return place == null
                 ? null
-                : new CutFrom(
-                        Or.of(place.text("stock"), Or.NAME),
-                        Or.of(place.length("from"), Length.ZERO),
-                        place.length("edge"));
+                : new CutFrom(Or.of(place.text("stock"), Or.NAME), place.length("from"), place.length("edge"));
     }
 
     private static Binding binding(DocObject line) {

@@ -1,11 +1,12 @@
 package org.stockcutting.job;
 
+import java.util.stream.Stream;
 import org.stockcutting.part.CutFrom;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
 import org.stockcutting.stock.StockItem;
 
-/** Reviews the maker's own choices of wood: one piece, from one board that is there. */
+/** Reviews the maker's own choices of wood: an entry of stock, or for one piece a place on one board that is there. */
 final class CutFromReview {
 
     private final Job job;
@@ -23,6 +24,10 @@ final class CutFromReview {
         }
         findings.notNegative(at + "/cutFrom/from", chosen.from());
         findings.notNegative(at + "/cutFrom/edge", chosen.edge());
+        if (chosen.from() == null) {
+            entry(at, part, chosen);
+            return;
+        }
         stock(at, part, chosen);
         long pieces = part.quantity() * (long) job.sets();
         if (pieces > 1) {
@@ -50,6 +55,31 @@ final class CutFromReview {
         }
     }
 
+    /** Any place on one entry: every piece of the part, its staves too, comes from there. */
+    private void entry(String at, Part part, CutFrom chosen) {
+        boolean known = Stream.concat(job.forSale().stream(), job.onHand().stream())
+                .anyMatch(item -> item.id().equals(chosen.stock()));
+        if (!known) {
+            findings.add(
+                    at + "/cutFrom/stock",
+                    FaultCode.UNKNOWN_STOCK,
+                    chosen.stock(),
+                    "the id of an entry for sale or on hand",
+                    "Part " + part.id() + " is to come from \"" + chosen.stock()
+                            + "\", which is neither for sale nor on hand; give the id of such an entry.",
+                    "/stock",
+                    "/onHand");
+        }
+        if (chosen.edge() != null) {
+            findings.add(
+                    at + "/cutFrom/edge",
+                    FaultCode.CONFLICT,
+                    findings.say(chosen.edge()),
+                    "from too, or no edge",
+                    "A place for " + part.id() + " is chosen across but not along; give from too, or leave edge out.");
+        }
+    }
+
     private void stock(String at, Part part, CutFrom chosen) {
         boolean single =
                 job.onHand().stream().anyMatch(item -> item.id().equals(chosen.stock()) && item.quantity() == 1);
@@ -64,7 +94,7 @@ final class CutFromReview {
                 "the id of one piece on hand",
                 "Part " + part.id() + " is to come from \"" + chosen.stock() + "\", "
                         + (several ? "of which there are several" : "which is not on hand")
-                        + "; a place can be chosen on one piece that is on hand and measured.",
+                        + "; a place can be chosen on one piece that is on hand and measured. Leave from out to choose an entry.",
                 "/onHand");
     }
 }

@@ -40,7 +40,7 @@ final class GangReview {
         if (part.section() instanceof Section.Nominal) {
             conflict(at, gang, "a width and a thickness", "A gang is planed, but a trade size is taken as it comes.");
         }
-        if (part.group() != null || part.selection().cutFrom() != null || part.spares() > 0) {
+        if (part.group() != null || part.selection().place() != null || part.spares() > 0) {
             conflict(
                     at,
                     gang,

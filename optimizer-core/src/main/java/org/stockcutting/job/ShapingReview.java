@@ -74,7 +74,7 @@ final class ShapingReview {
         if (wanted % 2 != 0) {
             conflict(at, "true", "an even quantity", wanted + " of " + of.id() + " do not come out in pairs.");
         }
-        if (!plain || of.group() != null || of.selection().cutFrom() != null || of.spares() > 0) {
+        if (!plain || of.group() != null || of.selection().place() != null || of.spares() > 0) {
             conflict(
                     at,
                     "true",

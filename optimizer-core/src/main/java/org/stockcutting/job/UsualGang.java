@@ -67,7 +67,7 @@ public record UsualGang(
         if (part.group() != null) {
             return "its group";
         }
-        if (part.selection().cutFrom() != null) {
+        if (part.selection().place() != null) {
             return "its cutFrom";
         }
         if (part.spares() > 0) {

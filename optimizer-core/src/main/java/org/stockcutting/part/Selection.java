@@ -46,6 +46,16 @@ public record Selection(
         return grades.isEmpty() || (grade != null && grades.contains(grade));
     }
 
+    /** The place that was chosen, or null where none was. */
+    public CutFrom.@Nullable Place place() {
+        return cutFrom == null ? null : cutFrom.place();
+    }
+
+    /** True if this entry of stock is the one that was chosen, or none was; where a place was chosen it is the place that binds. */
+    public boolean takesFrom(String stock) {
+        return cutFrom == null || cutFrom.from() != null || cutFrom.stock().equals(stock);
+    }
+
     /** True if only the good face is seen. */
     public boolean goodFaceOnly() {
         return showFaces == ShowFaces.ONE;

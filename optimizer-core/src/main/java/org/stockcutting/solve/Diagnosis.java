@@ -64,6 +64,10 @@ public final class Diagnosis {
         String id = piece.part().id();
         List<StockItem> left = filter(stock, item -> fit.materialFits(piece, item));
         List<String> grades = piece.part().selection().grades();
+        CutFrom chosen = piece.part().selection().cutFrom();
+        if (chosen != null && chosen.from() == null && fitsNowhere(piece)) {
+            return notThere(id, missing, chosen);
+        }
         List<StockItem> sameWood =
                 filter(stock, item -> item.material().equals(piece.part().material()));
         if (left.isEmpty() && !sameWood.isEmpty()) {
@@ -156,18 +160,24 @@ public final class Diagnosis {
         return stock.stream().noneMatch(item -> fit.ways(piece, item).any());
     }
 
+    private Unplaced notThere(String id, int missing, CutFrom chosen) {
+        Length from = chosen.from();
+        return unplaced(
+                id,
+                missing,
+                Unplaced.Reason.EXCLUDED_BY_RULE,
+                "cut from " + chosen.stock() + (from == null ? "" : " at " + text(from)),
+                null,
+                (from == null ? "choose an entry that has room for it" : "measure the place again")
+                        + ", or leave cutFrom out and let the plan choose");
+    }
+
     private Unplaced lastReason(
             RoughPiece piece, int missing, boolean proved, List<StockItem> allowed, Map<String, Integer> used) {
         String id = piece.part().id();
         CutFrom chosen = piece.part().selection().cutFrom();
         if (chosen != null) {
-            return unplaced(
-                    id,
-                    missing,
-                    Unplaced.Reason.EXCLUDED_BY_RULE,
-                    "cut from " + chosen.stock() + " at " + text(chosen.from()),
-                    null,
-                    "measure the place again, or leave cutFrom out and let the plan choose");
+            return notThere(id, missing, chosen);
         }
         boolean exhausted = proved && !isEasy(piece, allowed, used);
         boolean limited = allowed.stream()

@@ -58,7 +58,7 @@ final class Pins {
         this.kerfY = job.shop().kerf().rip().nanometres();
         List<RoughPiece> free = new ArrayList<>();
         for (RoughPiece piece : all.pieces()) {
-            CutFrom chosen = piece.part().selection().cutFrom();
+            CutFrom.Place chosen = piece.part().selection().place();
             if (chosen == null) {
                 free.add(piece);
             } else {
@@ -79,7 +79,7 @@ final class Pins {
         return new Pins(job, component);
     }
 
-    private void pin(Job job, RoughPiece piece, CutFrom chosen, StockItem item) {
+    private void pin(Job job, RoughPiece piece, CutFrom.Place chosen, StockItem item) {
         UsableArea area = UsableArea.of(item, job.shop());
         Length y = chosen.edge() == null ? area.y0() : chosen.edge();
         Length width = Fit.widthOn(piece, area);

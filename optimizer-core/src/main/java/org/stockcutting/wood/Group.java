@@ -66,7 +66,8 @@ record Group(
 
     private long served(int kind) {
         return pieces.stream()
-                .filter(piece -> piece.part().selection().takes(bought.get(kind).grade()))
+                .filter(piece -> piece.part().selection().takes(bought.get(kind).grade())
+                        && piece.part().selection().takesFrom(bought.get(kind).id()))
                 .count();
     }
 

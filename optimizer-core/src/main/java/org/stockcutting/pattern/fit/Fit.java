@@ -48,7 +48,8 @@ public final class Fit {
     /** Material and grade. */
     public boolean materialFits(RoughPiece piece, StockItem stock) {
         return piece.part().material().equals(stock.material())
-                && piece.part().selection().takes(stock.grade());
+                && piece.part().selection().takes(stock.grade())
+                && piece.part().selection().takesFrom(stock.id());
     }
 
     /** Trade size or thickness; width is a matter of size. */

@@ -104,7 +104,7 @@ public final class Numbering {
     /** True if a saw limit or a nail may forbid cuts that pieces need once they are pushed together. */
     public static boolean mayForbid(Job job) {
         return !job.shop().limits().equals(SawLimits.NONE)
-                || job.parts().stream().anyMatch(part -> part.selection().cutFrom() != null)
+                || job.parts().stream().anyMatch(part -> part.selection().place() != null)
                 || job.onHand().stream().anyMatch(item -> item.zones().stream().anyMatch(Zone::metal));
     }
 
