@@ -18,6 +18,9 @@ public final class LayoutPainter {
     /** Said where a board is drawn wider than it is, or its text could not be read. */
     public static final String NOT_TO_SCALE = "The width is drawn larger than to scale.";
 
+    /** What a note on a piece begins with that has no room for its mark. */
+    public static final String NOT_SHOWN = "Not shown: ";
+
     private static final double FOOT = 14;
 
     private final Job job;

@@ -53,7 +53,7 @@ final class PieceTexts {
         switch (medium.lettering()) {
             case NAMES ->
                 legend.note("Too small for its key: " + key + " at " + x + " from the end, " + y + " from the edge.");
-            case MARKS -> legend.note("Not shown: " + key + " at " + x + ", " + y + ".");
+            case MARKS -> legend.note(LayoutPainter.NOT_SHOWN + key + " at " + x + ", " + y + ".");
             case MARKS_AND_NAMES -> {}
         }
     }

@@ -95,11 +95,21 @@ final class CompactPages {
         sheet.picture(picture.drawing(), x, base + 2);
     }
 
-    /** Nothing here is to scale; that need not be said of each. */
+    /** Nothing here is to scale; that need not be said of each. What is not shown is said in one sentence. */
     private static List<String> said(PagePicture picture) {
-        return picture.notes().stream()
-                .filter(note -> !note.equals(LayoutPainter.NOT_TO_SCALE))
-                .toList();
+        List<String> hidden = new ArrayList<>();
+        List<String> said = new ArrayList<>();
+        for (String note : picture.notes()) {
+            if (note.startsWith(LayoutPainter.NOT_SHOWN)) {
+                hidden.add(note.substring(LayoutPainter.NOT_SHOWN.length(), note.length() - 1));
+            } else if (!note.equals(LayoutPainter.NOT_TO_SCALE)) {
+                said.add(note);
+            }
+        }
+        if (!hidden.isEmpty()) {
+            said.add(LayoutPainter.NOT_SHOWN + String.join("; ", hidden) + ".");
+        }
+        return said;
     }
 
     private void key(List<BoardGroup> groups, PdfSheet sheet, Face face, double top, double wide) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -18,11 +19,13 @@ import org.stockcutting.plan.SequenceStep;
 import org.stockcutting.plan.SequenceStep.Piece;
 import org.stockcutting.plan.SequenceStep.SawCut;
 import org.stockcutting.plan.SequenceStep.Wood;
-import org.stockcutting.plan.StepKind;
 import org.stockcutting.report.ChalkMarks;
 
 /** The cut sequence, step by step with a box to tick, grouped by what stop and fence are set to. */
 final class SequencePages {
+
+    /** More equal steps on free pieces than this are one row. */
+    private static final int MANY = 8;
 
     private final PrintedLengths lengths;
     private final ChalkMarks marks;
@@ -56,21 +59,25 @@ final class SequencePages {
                 .numbers("to spare")
                 .column("note");
         SequenceStep.@Nullable SetUp set = null;
-        StepKind kind = StepKind.TRIM;
-        boolean fromTheWork = false;
-        boolean first = true;
-        for (SequenceStep step : steps) {
-            if (first
-                    || !Objects.equals(set, step.setUp())
-                    || (set == null && kind != step.kind())
-                    || ShapeText.isFromTheWork(step) != fromTheWork) {
-                table.heading(heading(step));
+        String said = "";
+        int to = 0;
+        for (int from = 0; from < steps.size(); from = to) {
+            SequenceStep step = steps.get(from);
+            String heading = heading(step);
+            if (!heading.equals(said) || !Objects.equals(set, step.setUp())) {
+                table.heading(heading);
             }
             set = step.setUp();
-            kind = step.kind();
-            fromTheWork = ShapeText.isFromTheWork(step);
-            first = false;
-            row(step, table);
+            said = heading;
+            to = from + 1;
+            while (to < steps.size() && isAlike(step, steps.get(to))) {
+                to++;
+            }
+            if (to - from > MANY) {
+                row(steps.subList(from, to), table);
+            } else {
+                steps.subList(from, to).forEach(one -> row(List.of(one), table));
+            }
         }
         flow.table(table);
         if (!notes.isEmpty()) {
@@ -81,23 +88,81 @@ final class SequencePages {
         }
     }
 
-    private void row(SequenceStep step, Table table) {
+    /** The same work on pieces of one part that are free of their boards: where they are many, one row tells it. */
+    private static boolean isAlike(SequenceStep a, SequenceStep b) {
+        Piece one = a.piece();
+        Piece other = b.piece();
+        return one != null
+                && other != null
+                && one.part().equals(other.part())
+                && a.behind() == null
+                && b.behind() == null
+                && a.kind() == b.kind()
+                && Objects.equals(a.setUp(), b.setUp())
+                && Objects.equals(a.shape(), b.shape())
+                && Objects.equals(a.caution(), b.caution())
+                && Objects.equals(a.reason(), b.reason())
+                && (a.cut() == null ? b.cut() == null : b.cut() != null && isAlike(a.cut(), b.cut()));
+    }
+
+    private static boolean isAlike(SawCut a, SawCut b) {
+        Wood one = a.left();
+        Wood other = b.left();
+        return a.to() == null
+                && b.to() == null
+                && a.reading().equals(b.reading())
+                && a.slack().equals(b.slack())
+                && (one == null
+                        ? other == null
+                        : other != null
+                                && one.length().equals(other.length())
+                                && one.width().equals(other.width()));
+    }
+
+    private void row(List<SequenceStep> alike, Table table) {
+        SequenceStep step = alike.get(0);
+        int last = alike.get(alike.size() - 1).step();
+        boolean single = alike.size() == 1;
         SawCut cut = step.cut();
         Wood left = cut == null ? null : cut.left();
         SequenceStep.Shape shape = step.shape();
         String kind = step.kind().word().replace('-', ' ');
-        List<Piece> made = Stream.of(Optional.ofNullable(step.piece()), Optional.ofNullable(step.behind()))
-                .flatMap(Optional::stream)
-                .toList();
         table.tickRow(
-                Integer.toString(step.step()),
-                step.board() == null ? "" : step.board(),
+                step.step() + (single ? "" : "-" + last),
+                step.board() == null || !single ? "" : step.board(),
                 shape == null || shapes.what(shape).isEmpty() ? kind : kind + ": " + shapes.what(shape),
                 cut == null ? shapes.reading(step) : lengths.position(CutReading.of(step, cut)),
-                made.stream().map(piece -> mark(step, piece)).collect(Collectors.joining(", ")),
+                single ? made(step) : made(alike),
                 left == null ? "" : lengths.gap(left.length()) + " x " + lengths.gap(left.width()),
                 cut == null ? "" : lengths.gap(cut.slack()),
                 notes(step));
+    }
+
+    private String made(SequenceStep step) {
+        return Stream.of(Optional.ofNullable(step.piece()), Optional.ofNullable(step.behind()))
+                .flatMap(Optional::stream)
+                .map(piece -> mark(step, piece))
+                .collect(Collectors.joining(", "));
+    }
+
+    /** All copies of one part, and which staves or plies of them. */
+    private String made(List<SequenceStep> alike) {
+        TreeSet<Integer> numbers = new TreeSet<>();
+        TreeSet<Integer> members = new TreeSet<>();
+        String part = "";
+        for (SequenceStep step : alike) {
+            Piece piece = Objects.requireNonNull(step.piece());
+            part = piece.part();
+            numbers.addAll(piece.member() == null ? names.numbers(step, piece) : List.of(piece.number()));
+            if (piece.member() != null) {
+                members.add(piece.member());
+            }
+        }
+        String counted =
+                marks.of(part) + PieceNames.joined(List.copyOf(numbers)).replace(", ", ",");
+        return members.isEmpty()
+                ? counted
+                : counted + "/" + PieceNames.joined(List.copyOf(members)).replace(", ", ",");
     }
 
     private String mark(SequenceStep step, Piece piece) {
