@@ -27,10 +27,10 @@ final class RackSearch {
     private static final int LATER = 4;
     /** Rounds after each fixed pattern. */
     private static final int ROUNDS = 8;
-    /** Rounds without a pattern that gains, with other places to cut at each time, after which there is none. */
-    private static final int MOST_FRUITLESS = 2;
-    /** Where a round leaves more than this of the programme's cost, the next one looks at more places to cut. */
-    private static final double SLOW = 0.995;
+    /** Slow rounds in a row, with other places to cut at each time, after which the programme is solved; those without any gain count twice. */
+    private static final int MOST_FRUITLESS = 4;
+    /** A round that leaves more than this of the programme's cost is slow, and the next one looks at more places to cut. */
+    private static final double SLOW = 0.998;
     /** Moves by which a pattern is refitted once boards are fixed and pieces get few. */
     private static final int MOVES = 4;
     /** Patterns kept; beyond that the oldest go. */
@@ -41,6 +41,7 @@ final class RackSearch {
     private static final double FIRST_SHARE = 0.1;
 
     private static final double LAST_SHARE = 0.3;
+    private static final double LITTLE = 1e-7;
     private static final double WHOLE = 1 - 1e-6;
     /** Patterns that may be put back in a dive, in all and one after the other. */
     private static final int MOST_BANS = 12;
@@ -71,6 +72,8 @@ final class RackSearch {
     private List<PriceList.Column> used = List.of();
     private List<int[]> purchases = List.of();
     private int @Nullable [] purchase;
+    private double[] costs = {};
+    private double room;
     private long goal = -1;
     private double root;
     private int hopeless;
@@ -123,9 +126,9 @@ final class RackSearch {
         dives++;
         begin(cost);
         Draft fixed = new Draft(yard);
-        RestProgramme programme = solved(fixed, cost, dives < LATER ? ROOT_ROUNDS : LATER_ROUNDS, meter);
+        RestProgramme programme = solved(fixed, dives < LATER ? ROOT_ROUNDS : LATER_ROUNDS, meter);
         root = programme.value();
-        if (root > cost) {
+        if (root > room) {
             hopeless++;
             return null;
         }
@@ -145,8 +148,8 @@ final class RackSearch {
                 fix(next, programme.columns().get(chosen), cost);
             }
             boolean same = next.boards.size() == fixed.boards.size();
-            RestProgramme after = same ? programme : solved(next, cost, ROUNDS, meter);
-            if (whole || (!same && next.cost() + after.value() <= cost + 1e-6)) {
+            RestProgramme after = same ? programme : solved(next, ROUNDS, meter);
+            if (whole || (!same && spent(next) + after.value() <= room * (1 + 1e-9))) {
                 fixed = next;
                 programme = after;
                 inARow = 0;
@@ -165,6 +168,7 @@ final class RackSearch {
             hopeless = 0;
         }
         purchase = purchases.isEmpty() ? null : purchases.get(dives == 1 ? 0 : aim(purchases.size()));
+        weigh(cost);
         if (pool.size() > MOST_KEPT) {
             pool.subList(0, pool.size() - MOST_KEPT).clear();
         }
@@ -174,6 +178,23 @@ final class RackSearch {
                 used.add(column);
             }
         }
+    }
+
+    /**
+     * Where what is bought is settled, money says nothing any more: then the programme goes for the least wood, and knows how much of it
+     * there is to spare.
+     */
+    private void weigh(long cost) {
+        costs = new double[model.stocks];
+        room = purchase == null ? cost : 0;
+        for (int s = 0; s < costs.length; s++) {
+            costs[s] = purchase == null ? model.stock(s).cost() : model.boardArea(s);
+            room += purchase == null ? 0 : purchase[s] * costs[s];
+        }
+    }
+
+    private double spent(Draft draft) {
+        return draft.boards.stream().mapToDouble(board -> costs[board.stock]).sum();
     }
 
     private int aim(int choices) {
@@ -264,22 +285,22 @@ final class RackSearch {
     }
 
     /** The programme for what a draft misses, with new patterns while it takes up too much of the room there is. */
-    private RestProgramme solved(Draft draft, long cost, int rounds, WorkMeter meter) {
+    private RestProgramme solved(Draft draft, int rounds, WorkMeter meter) {
         double share = FIRST_SHARE + (LAST_SHARE - FIRST_SHARE) * draft.boards.size() / model.stocks;
-        double enough = root + share * (cost - root);
-        RestProgramme programme = new RestProgramme(model, draft, available(draft));
+        double enough = root + share * (room - root);
+        RestProgramme programme = new RestProgramme(model, draft, available(draft), costs);
         used.forEach(programme::add);
         programme.solve();
         int places = dives == 1 && draft.boards.isEmpty() ? 0 : RackPricing.MOST_PLACES;
         int fruitless = 0;
         boolean going = true;
-        for (int n = 0; n < rounds && going && draft.cost() + programme.value() > enough; n++) {
+        for (int n = 0; n < rounds && going && spent(draft) + programme.value() > enough; n++) {
             pricing.places(places);
             boolean gained = price(programme, draft, meter);
             double before = programme.value();
             programme.solve();
-            fruitless = gained || places < RackPricing.MOST_PLACES ? 0 : fruitless + 1;
             boolean slow = programme.value() > before * SLOW;
+            fruitless = !slow || places < RackPricing.MOST_PLACES ? 0 : gained ? fruitless + 1 : fruitless + 2;
             places = slow ? Math.min(places + 1, RackPricing.MOST_PLACES) : places;
             going = meter.spend(Weights.of(programme.takeOperations() + yard.takeOperations()))
                     && fruitless < MOST_FRUITLESS;
@@ -304,13 +325,13 @@ final class RackSearch {
 
     private boolean gain(RestProgramme programme, int stock, int[] most, double[] worths, int moves) {
         ExactPricing.Priced priced = pricing.price(stock);
-        if (programme.gain(stock, priced.value()) <= 1e-6) {
+        if (programme.gain(stock, priced.value()) <= LITTLE * costs[stock]) {
             return false;
         }
         Board start = board(new PriceList.Column(stock, new double[0], priced.pattern()));
         Board refitted = refit.improved(Pruning.within(start, most), most, worths, moves);
         PriceList.Column column = PriceList.Column.of(refitted);
-        boolean gains = programme.gain(column, worths) > 1e-6 && programme.add(column);
+        boolean gains = programme.gain(column, worths) > LITTLE * costs[stock] && programme.add(column);
         if (gains) {
             keep(column);
             used.add(column);

@@ -17,6 +17,7 @@ final class RestProgramme {
     private static final double PENALTY = 100;
 
     private final Model model;
+    private final double[] costs;
     private final int[] most;
     private final double scale;
     private final int[] rowOfType;
@@ -29,7 +30,13 @@ final class RestProgramme {
 
     /** @param rest what is missing, and the boards that may still be taken */
     RestProgramme(Model model, Draft rest) {
-        this(model, rest, available(model, rest));
+        this(model, rest, available(model, rest), costs(model));
+    }
+
+    private static double[] costs(Model model) {
+        double[] costs = new double[model.stocks];
+        Arrays.setAll(costs, s -> model.stock(s).cost());
+        return costs;
     }
 
     private static int[] available(Model model, Draft rest) {
@@ -38,9 +45,13 @@ final class RestProgramme {
         return available;
     }
 
-    /** @param available how many boards of each stock may still be taken, {@link Integer#MAX_VALUE} for any number */
-    RestProgramme(Model model, Draft rest, int[] available) {
+    /**
+     * @param available how many boards of each stock may still be taken, {@link Integer#MAX_VALUE} for any number
+     * @param costs what a board of each stock counts
+     */
+    RestProgramme(Model model, Draft rest, int[] available, double[] costs) {
         this.model = model;
+        this.costs = costs.clone();
         this.most = most(rest);
         this.rowOfType = new int[model.types];
         this.rowOfStock = new int[model.stocks];
@@ -50,7 +61,7 @@ final class RestProgramme {
             rowOfType[t] = rest.left[t] > 0 && model.hasPlace(t) ? rows++ : -1;
         }
         for (int s = 0; s < model.stocks; s++) {
-            dearest = Math.max(dearest, model.stock(s).cost());
+            dearest = Math.max(dearest, costs[s]);
             rowOfStock[s] = available[s] < Integer.MAX_VALUE ? rows++ : -1;
         }
         this.scale = dearest;
@@ -116,8 +127,7 @@ final class RestProgramme {
             values[size++] = 1;
         }
         columns.add(column);
-        simplex.addColumn(
-                model.stock(column.stock()).cost() / scale, Arrays.copyOf(rows, size), Arrays.copyOf(values, size));
+        simplex.addColumn(costs[column.stock()] / scale, Arrays.copyOf(rows, size), Arrays.copyOf(values, size));
         return true;
     }
 
@@ -151,7 +161,7 @@ final class RestProgramme {
 
     /** What the programme gains with one board of this column. */
     double gain(PriceList.Column column, double[] worths) {
-        double gain = -model.stock(column.stock()).cost();
+        double gain = -costs[column.stock()];
         for (int t = 0; t < worths.length; t++) {
             gain += Math.min(column.counts()[t], most[t]) * worths[t];
         }
@@ -162,6 +172,6 @@ final class RestProgramme {
     /** What the programme gains with one board of this stock whose pieces have this worth in all. */
     double gain(int stock, double worth) {
         int row = rowOfStock[stock];
-        return worth - model.stock(stock).cost() + (row < 0 ? 0 : Math.min(0, duals[row]) * scale);
+        return worth - costs[stock] + (row < 0 ? 0 : Math.min(0, duals[row]) * scale);
     }
 }
