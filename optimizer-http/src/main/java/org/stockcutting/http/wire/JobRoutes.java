@@ -75,8 +75,9 @@ final class JobRoutes {
         JobReading reading = reading(ctx);
         Job job = accepted(reading);
         switch (type) {
-            case PDF -> file(ctx, PDF, "plan.pdf", planned(job, plan -> PlanPdf.plan(job, plan, Paper.of(job))));
-            case SVG -> file(ctx, SVG, "plan.svg", planned(job, plan -> layouts(job, plan)));
+            case PDF ->
+                file(ctx, PDF, "plan.pdf", planned(job, plan -> PlanPdf.plan(job, printable(plan), Paper.of(job))));
+            case SVG -> file(ctx, SVG, "plan.svg", planned(job, plan -> layouts(job, printable(plan))));
             case CSV -> file(ctx, TABLE, "pieces.csv", planned(job, plan -> utf8(CsvTables.pieces(job, plan))));
             default -> answer(ctx, type, planned(job, plan -> new PlanWriter(job).write(plan, reading.defaults())));
         }
@@ -307,6 +308,18 @@ final class JobRoutes {
         Long work = effort.work() == null && seconds == null ? Long.valueOf(Effort.DEFAULT_WORK) : effort.work();
         int threads = Math.min(effort.threads(), Runtime.getRuntime().availableProcessors());
         return new Effort(work, seconds == null ? ServiceSettings.SYNC_SECONDS : seconds, effort.seed(), threads);
+    }
+
+    private static CuttingPlan printable(CuttingPlan plan) {
+        int layouts = plan.layouts().size();
+        if (layouts > ServiceSettings.PRINTED_LAYOUTS) {
+            throw new ProblemException(
+                    ProblemKind.TOO_MANY_PAGES,
+                    "The plan has " + layouts + " different layouts; at most " + ServiceSettings.PRINTED_LAYOUTS
+                            + " are printed at once. Ask for " + JSON + " or " + CSV
+                            + ", split the job, or use the command line.");
+        }
+        return plan;
     }
 
     private static byte[] layouts(Job job, CuttingPlan plan) {

@@ -40,6 +40,12 @@ enum ProblemKind {
             "The input has faults",
             "The document was read, but it cannot be worked with as it stands. The entries under errors name every place,"
                     + " what stands there, what is wanted, and the way out."),
+    TOO_MANY_PAGES(
+            "too-many-pages",
+            422,
+            "The plan has more layouts than are printed at once",
+            "Every layout has a page or a picture of its own. Ask for the plan as a document or a table, split the job, or print with the"
+                    + " command line."),
     HEADERS_TOO_LARGE("headers-too-large", 431, "The headers are too large", "Send fewer or shorter headers."),
     INTERNAL(
             "internal",

@@ -24,6 +24,8 @@ public record ServiceSettings(
     static final int JOB_BYTES = 1 << 20;
     /** Largest body of a check: plans are long. */
     static final int CHECK_BYTES = 16 << 20;
+    /** Most layouts of a plan that is printed or drawn. */
+    static final int PRINTED_LAYOUTS = 500;
 
     /** One solve a core, 2 s in the queue, 15 s of silence, 30 s for a body, 512 connections. */
     public static ServiceSettings on(String host, int port) {

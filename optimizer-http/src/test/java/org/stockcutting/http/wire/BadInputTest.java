@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.net.http.HttpResponse;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -122,7 +123,16 @@ class BadInputTest {
     void tooMuchIsRefused() throws Exception {
         byte[] large = " ".repeat((1 << 20) + 1).getBytes(StandardCharsets.US_ASCII);
 
-        assertProblem(client.post("/v1/plans", large, "Content-Type", "application/json"), 413);
+        for (String address : List.of(
+                "/v1/plans",
+                "/v1/buying-lists",
+                "/v1/comparisons",
+                "/v1/chances",
+                "/v1/enough",
+                "/v1/grades",
+                "/v1/reviews")) {
+            assertProblem(client.post(address, large, "Content-Type", "application/json"), 413);
+        }
         // A check may be larger: the same body is read there, and found to be no document.
         assertProblem(client.post("/v1/checks", large, "Content-Type", "application/json"), 400);
     }
