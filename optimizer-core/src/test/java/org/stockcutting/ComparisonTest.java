@@ -104,6 +104,8 @@ class ComparisonTest {
         compared.holds("sixty sizes");
         assertThat(compared.comparison().whole().choices()).hasSize(9);
         assertThat(compared.comparison().work()).isLessThan(4 * one);
+        System.out.println(
+                "eight lengths, sixty sizes: " + compared.comparison().work() + " steps, one plan " + one);
     }
 
     private static String cost(Map<List<String>, Choice> choices, String... stock) {

@@ -288,10 +288,26 @@ final class DocObject {
         return value.isTextual() ? value.textValue() : wrongType(name, value, field);
     }
 
+    /** As {@link #parsed}, but a number may stand there without quotes too. */
+    <T> @Nullable T parsedNumber(String name, FaultCode code, Function<String, @Nullable T> reader) {
+        Field field = field(name);
+        JsonNode value = value(name, field);
+        return parsed(
+                name,
+                code,
+                reader,
+                field,
+                value != null && value.isNumber() ? value.decimalValue().toPlainString() : plainText(name, field));
+    }
+
     /** A text that another reader makes sense of; its null becomes a fault with this code. */
     <T> @Nullable T parsed(String name, FaultCode code, Function<String, @Nullable T> reader) {
         Field field = field(name);
-        String text = plainText(name, field);
+        return parsed(name, code, reader, field, plainText(name, field));
+    }
+
+    private <T> @Nullable T parsed(
+            String name, FaultCode code, Function<String, @Nullable T> reader, Field field, @Nullable String text) {
         T value = text == null ? null : reader.apply(text);
         if (text != null && value == null) {
             fault(name, code, node.get(name), field.wanted());

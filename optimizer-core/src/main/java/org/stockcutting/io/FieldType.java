@@ -18,6 +18,7 @@ public enum FieldType {
     /** A leaf, or an object of cuts whose pieces are such again. */
     CUTS("a part's id, \"trim\", \"offcut\", \"sliver\", or an object {\"cut\", \"kerf\", \"pieces\"}"),
     FRACTION("a fraction such as \"199/100\""),
+    SHARE("a share from 0 to 1, such as 0.9 for 90 %"),
     DECIMAL("a decimal number in a text, such as \"10.67\""),
     /** Text that stands for money, boards or a volume, as the goal says. */
     GOAL_VALUE("an amount, a number of boards or a volume, as the goal says"),

@@ -2,12 +2,12 @@ package org.stockcutting.io;
 
 import static org.stockcutting.io.FieldType.AMOUNT;
 import static org.stockcutting.io.FieldType.BOOLEAN;
-import static org.stockcutting.io.FieldType.DECIMAL;
 import static org.stockcutting.io.FieldType.DENSITY;
 import static org.stockcutting.io.FieldType.INTEGER;
 import static org.stockcutting.io.FieldType.LENGTH;
 import static org.stockcutting.io.FieldType.LIST;
 import static org.stockcutting.io.FieldType.OBJECT;
+import static org.stockcutting.io.FieldType.SHARE;
 import static org.stockcutting.io.FieldType.TEXT;
 import static org.stockcutting.io.FieldType.TRIM;
 import static org.stockcutting.io.FieldType.WEIGHT;
@@ -375,7 +375,7 @@ public final class Fields {
 
     private static FieldTable.Builder wood(FieldTable.Builder t) {
         return t.in("/wood")
-                .may("confidence", DECIMAL, "wanted chance to finish; 0.9 where absent")
+                .may("confidence", SHARE, "wanted chance to finish; 0.9 where absent")
                 .may("trials", INTEGER, "simulated purchases; 1000 where absent")
                 .may("models", LIST, "what is known of each material")
                 .in("/wood/models/*")
@@ -388,9 +388,9 @@ public final class Fields {
                 .may("clearRun", LENGTH, "mean length between two bad zones")
                 .may("zone", LENGTH, "mean length of a bad zone; 0 for wood without any")
                 .may("endCheck", LENGTH, "mean length of the checked end of a board")
-                .may("unusableBoards", DECIMAL, "share of boards that give nothing, 0 to 1")
-                .may("tightKnots", DECIMAL, "share of bad zones that are tight knots, 0 to 1")
-                .may("blemishes", DECIMAL, "share of bad zones that are blemishes, 0 to 1");
+                .may("unusableBoards", SHARE, "share of boards that give nothing, 0 to 1")
+                .may("tightKnots", SHARE, "share of bad zones that are tight knots, 0 to 1")
+                .may("blemishes", SHARE, "share of bad zones that are blemishes, 0 to 1");
     }
 
     private static FieldTable.Builder trim(FieldTable.Builder t, String pattern) {

@@ -132,7 +132,7 @@ final class StockReader {
                 entry,
                 List.of("available", "grain", "pack", "priceBreaks", "widthPremiums", "tally"),
                 "Boards of random size",
-                "are bought by volume and lie along");
+                "are bought by volume, of whatever sizes come, with the grain along them");
         return new RandomBoards(
                 c.id,
                 c.nominal,

@@ -46,8 +46,9 @@ final class WoodReader {
         return models;
     }
 
+    /** A number stands for itself, as in lengths and amounts. */
     private static @Nullable BigDecimal share(DocObject doc, String name) {
-        return doc.parsed(
+        return doc.parsedNumber(
                 name, FaultCode.WRONG_TYPE, text -> SHARE.matcher(text).matches() ? new BigDecimal(text) : null);
     }
 }

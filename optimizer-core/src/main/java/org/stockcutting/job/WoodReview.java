@@ -31,7 +31,7 @@ final class WoodReview {
                     confidence.toPlainString(),
                     "above 0 and below 1",
                     "The wanted chance to finish is " + confidence.toPlainString()
-                            + "; give one above 0 and below 1, such as 0.9: no number of boards makes it certain.");
+                            + "; give a share above 0 and below 1, such as 0.9 for 90 %: no number of boards makes it certain.");
         }
         findings.within(
                 "/wood/trials",
@@ -89,7 +89,7 @@ final class WoodReview {
                     FaultCode.OUT_OF_RANGE,
                     share.toPlainString(),
                     "from 0 to 1",
-                    "This share is " + share.toPlainString() + "; give one from 0 to 1.");
+                    "This share is " + share.toPlainString() + "; give one from 0 to 1, such as 0.05 for 5 %.");
         }
     }
 

@@ -172,6 +172,22 @@ public final class Diagnosis {
                         + ", or leave cutFrom out and let the plan choose");
     }
 
+    /** Pieces that are there, but in no whole pack. */
+    private static String openedPacks(List<StockItem> allowed) {
+        StringBuilder said = new StringBuilder();
+        for (StockItem item : allowed) {
+            if (item instanceof StockItem.ForSale sold
+                    && sold.available() != null
+                    && sold.available() % sold.offer().pack() > 0) {
+                said.append("; ")
+                        .append(sold.id())
+                        .append(" is only sold in whole packs of ")
+                        .append(sold.offer().pack());
+            }
+        }
+        return said.toString();
+    }
+
     private Unplaced lastReason(
             RoughPiece piece, int missing, boolean proved, List<StockItem> allowed, Map<String, Integer> used) {
         String id = piece.part().id();
@@ -194,7 +210,7 @@ public final class Diagnosis {
                     String.valueOf(missing),
                     null,
                     "add stock for " + missing + " more of length " + text(piece.length())
-                            + (exhausted ? "" : ", or allow more time"));
+                            + (exhausted ? "" : ", or allow more time") + openedPacks(allowed));
         }
         if (piece.part().group() != null) {
             return unplaced(

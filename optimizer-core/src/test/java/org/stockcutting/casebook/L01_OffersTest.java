@@ -64,6 +64,14 @@ class L01_OffersTest {
         assertThat(plan.header().stopReason()).isEqualTo(StopReason.PROVED);
     }
 
+    /** Four are there, packs have ten: none can be bought, and the way out says why. */
+    @Test
+    void whatIsInNoWholePackIsSaid() {
+        CuttingPlan plan = Door.plan(job(2, entry("p", "3.00", "}, pack: 10, available: 4"), ""));
+        assertThat(plan.unplaced()).hasSize(1);
+        assertThat(plan.unplaced().get(0).remedy()).contains("p is only sold in whole packs of 10");
+    }
+
     /** Three of a pack of four at 12.00 are cheaper than three singles at 12.30: the fourth goes to the rack as it is. */
     @Test
     void whatIsLeftOfAPackGoesToTheRack() {

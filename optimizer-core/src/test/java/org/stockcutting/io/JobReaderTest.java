@@ -450,4 +450,21 @@ class JobReaderTest {
                 .extracting(Fault::pointer, Fault::code)
                 .containsExactly(tuple("/format", "unsupported-format"));
     }
+
+    /** A number stands for itself, a percentage is told how to be written. */
+    @ParameterizedTest
+    @CsvSource({"0.95, true", "'\"0.95\"', true", "95, false", "'\"95 %\"', false", "9.5e-1, true"})
+    void sharesAreNumbersOrTexts(String written, boolean good) {
+        JobReading reading = new JobReader()
+                .read(
+                        "{\"parts\": [{\"length\": 30, \"nominal\": \"2x4\"}], \"stock\": [{\"length\": 96, \"nominal\": \"2x4\"}],"
+                                + " \"wood\": {\"confidence\": " + written + "}}");
+        if (good) {
+            assertThat(reading.faults()).isEmpty();
+            assertThat(reading.orThrow().wood().confidence()).isEqualByComparingTo("0.95");
+        } else {
+            assertThat(reading.faults()).extracting(Fault::pointer).containsExactly("/wood/confidence");
+            assertThat(reading.faults().get(0).text()).contains("such as 0.9 for 90 %");
+        }
+    }
 }

@@ -65,7 +65,7 @@ public final class GradesText {
             GradeMixes.Mix mix = family.mixes().get(i);
             Chance chance = mix.chance();
             rows.add(List.of(
-                    name(mix),
+                    name(family, mix),
                     money(mix.planned(), chance == null ? "not made" : "-"),
                     money(mix.expected(), "-"),
                     money(mix.cost(), chance == null ? "-" : "not reached"),
@@ -97,8 +97,9 @@ public final class GradesText {
         return money == null ? none : amounts.money(money);
     }
 
-    private static String name(GradeMixes.Mix mix) {
-        String alone = mix.alone();
+    /** A part that takes one grade only may come from another one. */
+    private static String name(GradeMixes.Family family, GradeMixes.Mix mix) {
+        String alone = mix.grades().size() == family.parts().size() ? mix.alone() : null;
         return alone != null ? Clip.to("all " + alone, NAME) : Clip.to(shared(mix, NAME / 2), NAME);
     }
 

@@ -54,6 +54,13 @@ class GradesCommandTest {
                 .containsPattern("3a-common: cleat; fas: pole .*<- cheapest")
                 .contains("The cheapest: 3a-common: cleat; fas: pole.");
         assertThat(run.out().lines()).allMatch(line -> line.length() <= 100);
+        String fixed = JOB.replace(
+                "\"width\": 4, \"thickness\": 1},", "\"width\": 4, \"thickness\": 1, \"grades\": [\"fas\"]},");
+        assertThat(run("grades", fixed).out())
+                .as("the poles come from fas in any case")
+                .contains("  3a-common: cleat ")
+                .contains("  fas: cleat ")
+                .doesNotContain("all ");
         assertThat(run("grades", JOB, "--json").out()).contains("\"best\": 2", "\"estimate\": true");
     }
 
