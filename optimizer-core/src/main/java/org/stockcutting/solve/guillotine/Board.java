@@ -126,7 +126,15 @@ final class Board {
 
     /** This board with the move made. */
     Board with(Move move) {
-        return new Board(yard, stock, first, inserted(move));
+        Board more = new Board(yard, stock, first, inserted(move));
+        if (yard.isFree(stock) && !yard.model.hasZones(stock)) {
+            // Rests only get smaller, so what went nowhere still does.
+            for (int t = 0; t < best.length; t++) {
+                Move known = best[t];
+                more.best[t] = known == null || known.isPossible() ? null : known;
+            }
+        }
+        return more;
     }
 
     /** This board with one more unit, or null if it doesn't fit. */

@@ -73,7 +73,7 @@ final class Dive {
         this.refit = new Refit(model, dice);
     }
 
-    /** True if most patterns of exact pricing are patterns of this shop. */
+    /** True if most patterns of exact pricing are patterns of this shop: saws cut them, and there are pieces enough for them. */
     static boolean suits(Model model) {
         for (int s = 0; s < model.stocks; s++) {
             if (model.hasZones(s)) {
@@ -81,6 +81,7 @@ final class Dive {
             }
         }
         return model.instance.limits().stages() >= LEAST_STAGES
+                && model.hasRepeats()
                 && !model.paysOffcuts
                 && model.instance.groups().isEmpty();
     }

@@ -36,20 +36,20 @@ final class Filling {
 
     /** All units, largest first in the sense of the order. */
     List<Model.Unit> sorted(Order order) {
-        return sorted(unit -> size(unit, order));
+        return sorted(model.units, unit -> size(unit, order));
     }
 
-    private List<Model.Unit> sorted(ToDoubleFunction<Model.Unit> size) {
-        double[] keys = new double[model.units.size()];
+    private List<Model.Unit> sorted(List<Model.Unit> units, ToDoubleFunction<Model.Unit> size) {
+        double[] keys = new double[units.size()];
         Integer[] index = new Integer[keys.length];
         for (int u = 0; u < keys.length; u++) {
-            keys[u] = size.applyAsDouble(model.units.get(u));
+            keys[u] = size.applyAsDouble(units.get(u));
             index[u] = u;
         }
         Arrays.sort(index, Comparator.comparingDouble(u -> -keys[u]));
         List<Model.Unit> sorted = new ArrayList<>(keys.length);
         for (Integer u : index) {
-            sorted.add(model.units.get(u));
+            sorted.add(units.get(u));
         }
         yard.count(30L * keys.length);
         return sorted;
@@ -219,8 +219,11 @@ final class Filling {
     void recreate(Draft draft, long cap, Dice dice) {
         Order order = Order.values()[dice.below(4)];
         double noise = dice.below(3) == 0 ? 1.0 : 0.2;
-        List<Model.Unit> units = sorted(
-                unit -> draft.missing(unit) == 0 ? 0 : size(unit, order) * (1 - noise + 2 * noise * dice.unit()));
+        List<Model.Unit> missingUnits =
+                model.units.stream().filter(u -> draft.missing(u) > 0).toList();
+        yard.count(4L * model.units.size());
+        List<Model.Unit> units =
+                sorted(missingUnits, unit -> size(unit, order) * (1 - noise + 2 * noise * dice.unit()));
         for (Model.Unit unit : units) {
             int missing = draft.missing(unit);
             while (missing > 0 && place(draft, unit, cap, dice)) {

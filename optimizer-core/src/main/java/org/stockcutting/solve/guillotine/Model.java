@@ -217,6 +217,12 @@ final class Model {
         return true;
     }
 
+    /** True if pieces mostly have their like: boards that are cut alike, and patterns that hold a type more than once, are then of use. */
+    boolean hasRepeats() {
+        long pieces = instance.items().stream().mapToLong(i -> i.demand()).sum();
+        return pieces >= 2L * types;
+    }
+
     /** How much a rest is worth to the search: large rests more than in proportion; 0 where nothing could fit. */
     double restValue(int s, long length, long width) {
         if (!leastRest[s].holds(length, width)) {

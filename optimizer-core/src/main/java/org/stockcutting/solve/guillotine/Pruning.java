@@ -7,18 +7,28 @@ import org.stockcutting.solve.instance.Instance;
 /** Takes pieces off boards and leaves tidy rests. */
 final class Pruning {
 
+    /** Rough work of taking one piece out of a tree. */
+    private static final long OPERATIONS = 200;
+
     private Pruning() {}
 
     /**
-     * The board without one piece, or without the whole cell some levels above it. The empty board where what is left couldn't be sawn
-     * or would break up a set.
-     *
-     * @param index which piece, in the order of the tree
-     * @param levels 0 for the piece alone
+     * The board with pieces taken out by chance, alone or with the whole cell some levels above them, so many times or until no more than
+     * some are kept. The empty board where what is left couldn't be sawn.
      */
-    static Board without(Board board, int index, int levels) {
-        int depth = Math.max(0, depthOf(board.root, index) - levels);
-        Cell root = pruned(board, board.root, index, depth);
+    static Board thinned(Board board, int keep, int times, Dice dice) {
+        Cell root = board.root;
+        for (int n = 0; n < times && root.pieces > keep; n++) {
+            int index = dice.below(root.pieces);
+            root = pruned(board, root, index, Math.max(0, depthOf(root, index) - dice.below(3)));
+            board.yard.count(OPERATIONS);
+        }
+        return settled(board, new Board(board.yard, board.stock, board.first, root));
+    }
+
+    /** The board without one piece; the empty board where what is left couldn't be sawn or would break up a set. */
+    private static Board without(Board board, int index) {
+        Cell root = pruned(board, board.root, index, depthOf(board.root, index));
         return settled(board, new Board(board.yard, board.stock, board.first, root));
     }
 
@@ -27,7 +37,7 @@ final class Pruning {
         Board within = board;
         for (int t = 0; t < most.length; t++) {
             while (within.counts[t] > most[t]) {
-                within = without(within, firstOf(within.root, t), 0);
+                within = without(within, firstOf(within.root, t));
             }
         }
         return within;

@@ -10,6 +10,9 @@ final class Refit {
     /** Share of a board's worth by which the first moves may get worse. */
     private static final double WARMTH = 0.03;
 
+    /** Most pieces or cells that one move takes out. */
+    private static final int MOST_RUINED = 4;
+
     private final Model model;
     private final Dice dice;
 
@@ -31,7 +34,11 @@ final class Refit {
         double value = worth(start, worths);
         double top = value;
         for (int n = 0; n < moves; n++) {
-            Board next = filled(n == 0 ? current : ruined(current), types, most, worths);
+            Board next = filled(
+                    n == 0 ? current : Pruning.thinned(current, 0, 1 + dice.below(MOST_RUINED), dice),
+                    types,
+                    most,
+                    worths);
             double reached = worth(next, worths);
             if (reached >= value - WARMTH * top * (moves - n) / moves * dice.unit()) {
                 current = next;
@@ -51,14 +58,6 @@ final class Refit {
             sum += board.counts[t] * worths[t];
         }
         return sum;
-    }
-
-    private Board ruined(Board board) {
-        Board ruined = board;
-        for (int n = 1 + dice.below(4); n > 0 && !ruined.isEmpty(); n--) {
-            ruined = Pruning.without(ruined, dice.below(ruined.root.pieces), dice.below(3));
-        }
-        return ruined;
     }
 
     private Board filled(Board board, List<Integer> types, int[] most, double[] worths) {

@@ -17,7 +17,7 @@ import org.stockcutting.solve.instance.WorkMeter;
  */
 final class TreeSearch {
 
-    private static final int HISTORY = 60;
+    private static final int HISTORY = 100;
 
     private final Yard yard;
     private final Model model;

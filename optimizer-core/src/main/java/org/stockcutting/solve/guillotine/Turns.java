@@ -63,7 +63,7 @@ final class Turns {
             WorkMeter part = meter.part(searchSteps);
             search.run(part, isHopeful() ? HOPE * patience : patience, this::improved);
             meter.absorb(part);
-            if (searchSteps == FIRST_SEARCH && !search.isProved() && !meter.isExhausted()) {
+            if (searchSteps == FIRST_SEARCH && areStripsOfUse() && !search.isProved() && !meter.isExhausted()) {
                 strips(meter);
             }
             rack(meter, rackSteps);
@@ -84,11 +84,19 @@ final class Turns {
         return answers.last(search.best(), placementProved);
     }
 
+    /** Where no two pieces are alike and any stages go, search alone gets further. */
+    private boolean areStripsOfUse() {
+        return isStripsAll() || yard.model.hasRepeats();
+    }
+
+    private boolean isStripsAll() {
+        return yard.model.instance.limits().stages() <= 3;
+    }
+
     /** Boards in strips: all there is where the shop cuts in two or three stages, else a start from which the search goes on. */
     private void strips(WorkMeter meter) {
-        boolean all = yard.model.instance.limits().stages() <= 3;
         for (StripSearch strip : strips) {
-            WorkMeter part = meter.head(meter.left() / (all ? 2 : 3));
+            WorkMeter part = meter.head(meter.left() / (isStripsAll() ? 2 : 3));
             strip.run(search.best(), search.least(), part);
             meter.absorb(part);
             if (strip.best().isBetterThan(search.best())) {

@@ -98,10 +98,7 @@ final class Walk {
 
     private void ruinBoard(Draft draft, int index, int goal) {
         Board board = draft.boards.get(index);
-        int keep = board.root.pieces - goal;
-        while (board.root.pieces > Math.max(0, keep)) {
-            board = Pruning.without(board, dice.below(board.root.pieces), dice.below(3));
-        }
+        board = Pruning.thinned(board, Math.max(0, board.root.pieces - goal), goal, dice);
         if (board.isEmpty()) {
             draft.remove(index);
         } else {
