@@ -51,7 +51,8 @@ public final class Generated {
         MEASURED(15, plain(ShopJobs::measured)),
         SCARCE(12, plain(ShopJobs::scarce)),
         SAWS(12, plain(ShopJobs::saws)),
-        PLYWOOD(20, plain(PlywoodJobs::make));
+        PLYWOOD(20, plain(PlywoodJobs::make)),
+        FOOT(15, plain(ShopJobs::byTheFoot));
 
         private final int usual;
         private final Maker maker;
@@ -63,14 +64,18 @@ public final class Generated {
 
         /** Kinds of one stream are the same jobs under other terms. */
         int stream() {
-            return this == SCARCE || this == SAWS ? SHEETS.ordinal() : ordinal();
+            return switch (this) {
+                case SCARCE, SAWS -> SHEETS.ordinal();
+                case FOOT -> MEASURED.ordinal();
+                default -> ordinal();
+            };
         }
     }
 
     /**
      * Makes jobs.
      *
-     * @param words {@code KIND:COUNT}: U, T, CLASS1 to CLASS10, boards, sheets, mixed, runs, series, measured, scarce, saws, plywood
+     * @param words {@code KIND:COUNT}: U, T, CLASS1 to CLASS10, boards, sheets, mixed, runs, series, measured, foot, scarce, saws, plywood
      * @param seed seed of all of them
      * @throws IllegalArgumentException if there is no such kind, saying which there are
      */
@@ -124,6 +129,6 @@ public final class Generated {
         return new IllegalArgumentException(
                 "\"" + words + "\": wanted KIND:COUNT or KIND-ITEMS:COUNT, as U-250:10, with a kind of U, T "
                         + "(items a multiple of 3), " + classes
-                        + ", boards, sheets, mixed, runs, series, measured, scarce, saws, plywood");
+                        + ", boards, sheets, mixed, runs, series, measured, foot, scarce, saws, plywood");
     }
 }

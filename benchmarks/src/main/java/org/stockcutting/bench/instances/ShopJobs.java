@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.job.Job;
@@ -130,6 +131,26 @@ final class ShopJobs {
      * boards. The parts come to nearly the area of the rack, so more than it gives.
      */
     static Instance measured(String name, String group, int lines, Random random) {
+        ShopJobs shop = rack(name, lines, random);
+        shop.sale("clear", Form.BOARD, 96, Length.inches("8"), SHEET_THICKNESS, "oak", 3850);
+        shop.sale("clear-long", Form.BOARD, 120, Length.inches("6"), SHEET_THICKNESS, "oak", 3790);
+        return new Instance(name, group, shop.job.build(), Known.NOTHING);
+    }
+
+    /** The same racks and parts as {@link #measured}, but clear boards in eight sizes by the foot, so that cost follows the wood closely. */
+    static Instance byTheFoot(String name, String group, int lines, Random random) {
+        ShopJobs shop = rack(name, lines, random);
+        for (int length = 48; length <= 120; length += 24) {
+            for (int width : new int[] {6, 8}) {
+                String id = String.format(Locale.ROOT, "clear-%03d-%d", length, width);
+                int cents = 35 * length * width / 12 + 25;
+                shop.sale(id, Form.BOARD, length, Length.inches(width + ""), SHEET_THICKNESS, "oak", cents);
+            }
+        }
+        return new Instance(name, group, shop.job.build(), Known.NOTHING);
+    }
+
+    private static ShopJobs rack(String name, int lines, Random random) {
         ShopJobs shop = new ShopJobs(name, random);
         double rack = 0;
         for (int i = 1; i <= MEASURED; i++) {
@@ -143,9 +164,7 @@ final class ShopJobs {
             Section section = new Section.Measured(width, SHEET_THICKNESS);
             shop.part(String.format("part%02d", i), Math.min(40, quantity), length, section, "oak", null);
         }
-        shop.sale("clear", Form.BOARD, 96, Length.inches("8"), SHEET_THICKNESS, "oak", 3850);
-        shop.sale("clear-long", Form.BOARD, 120, Length.inches("6"), SHEET_THICKNESS, "oak", 3790);
-        return new Instance(name, group, shop.job.build(), Known.NOTHING);
+        return shop;
     }
 
     private double measuredBoard(String id) {

@@ -118,6 +118,18 @@ class GeneratedTest {
     }
 
     @Test
+    void boardsByTheFootGoWithTheSameRacksAndParts() {
+        List<Instance> measured = Generated.of("measured:3", 3);
+        List<Instance> foot = Generated.of("foot:3", 3);
+        for (int i = 0; i < foot.size(); i++) {
+            Job job = foot.get(i).job();
+            assertThat(job.parts()).isEqualTo(measured.get(i).job().parts());
+            assertThat(job.onHand()).isEqualTo(measured.get(i).job().onHand());
+            assertThat(job.forSale()).hasSize(8);
+        }
+    }
+
+    @Test
     void scarceSheetsAndSmallSawsAreTheSameJobsUnderOtherTerms() {
         List<Instance> plenty = Generated.of("sheets-20:5", 3);
         List<Instance> scarce = Generated.of("scarce-20:5", 3);
@@ -178,6 +190,7 @@ class GeneratedTest {
             strings = {
                 "boards:6",
                 "sheets:6",
+                "foot:2",
                 "scarce:6",
                 "saws:6",
                 "plywood:6",

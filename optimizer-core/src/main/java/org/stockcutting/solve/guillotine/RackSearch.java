@@ -130,6 +130,9 @@ final class RackSearch {
         root = programme.value();
         if (root > room) {
             hopeless++;
+            if (purchases.size() > 1) {
+                purchases.remove(purchase);
+            }
             return null;
         }
         hopeless = 0;
