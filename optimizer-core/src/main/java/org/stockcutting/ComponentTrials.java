@@ -162,6 +162,7 @@ final class ComponentTrials {
                 from.boards(),
                 from.asCut(),
                 from.duals(),
+                from.rows(),
                 search == null ? null : search.searchedBound(),
                 proved,
                 search == null ? 0 : search.work(),
@@ -171,9 +172,9 @@ final class ComponentTrials {
 
     /** With the best bound that own worths and those of everything together prove. */
     private Trial best(Job with, SolvedComponent boards, SolvedComponent search) {
-        Trial best = trial(with, boards, search.duals());
+        Trial best = trial(with, boards, search);
         if (!best.isClosed() && !search.duals().equals(whole.solved().duals())) {
-            Trial other = trial(with, boards, whole.solved().duals());
+            Trial other = trial(with, boards, whole.solved());
             boolean better = other.plan()
                             .objective()
                             .bound()
@@ -184,26 +185,27 @@ final class ComponentTrials {
         return best;
     }
 
-    private Trial trial(Job with, SolvedComponent boards, SortedMap<String, BigFraction> duals) {
+    private Trial trial(Job with, SolvedComponent boards, SolvedComponent worths) {
         BigInteger own = boards.searchedBound();
         BigInteger floor = whole.solved().searchedBound();
-        SolvedComponent solved = withBound(boards, duals, own);
+        SolvedComponent solved = withBound(boards, worths, own);
         Trial trial = Trial.of(with, solved, plan(with, solved));
         if (trial.isClosed() || !trial.isComplete() || floor == null || (own != null && floor.compareTo(own) <= 0)) {
             return trial;
         }
         // What no plan of all together undercuts, none of less stock does, if it makes everything.
-        SolvedComponent floored = withBound(boards, duals, floor);
+        SolvedComponent floored = withBound(boards, worths, floor);
         return Trial.of(with, floored, plan(with, floored));
     }
 
     private static SolvedComponent withBound(
-            SolvedComponent boards, SortedMap<String, BigFraction> duals, @Nullable BigInteger searched) {
+            SolvedComponent boards, SolvedComponent worths, @Nullable BigInteger searched) {
         return new SolvedComponent(
                 boards.component(),
                 boards.boards(),
                 boards.asCut(),
-                duals,
+                worths.duals(),
+                worths.rows(),
                 searched,
                 boards.provedPlacement(),
                 boards.work(),
@@ -233,6 +235,7 @@ final class ComponentTrials {
                     only.boards(),
                     only.asCut(),
                     only.duals(),
+                    only.rows(),
                     only.searchedBound(),
                     only.provedPlacement(),
                     only.work(),

@@ -50,7 +50,7 @@ final class LayoutAssembler {
         Map<String, Integer> used = new TreeMap<>();
         layouts.forEach(layout -> used.merge(layout.stock(), layout.repeat(), Integer::sum));
         Map<String, Integer> placed = placed(layouts);
-        Certificate certificate = CertificateChecker.certify(job, duals(), placed, used);
+        Certificate certificate = CertificateChecker.certify(job, proposals(), placed, used);
         BigInteger bound = CertificateChecker.claimed(job, certificate, placed);
         Valuation valuation = new Valuation(job);
         BigInteger value = valuation.value(layouts);
@@ -68,14 +68,20 @@ final class LayoutAssembler {
                         .withLongestOffcut(LeftoverBound.of(job, layouts, certificate, placed, value)));
     }
 
-    private Map<String, BigFraction> duals() {
-        Map<String, BigFraction> duals = new TreeMap<>();
+    private List<Map<String, BigFraction>> proposals() {
+        List<Map<String, BigFraction>> proposals = new ArrayList<>();
+        proposals.add(new TreeMap<>());
         if (scratch != null) {
-            scratch.certificate()
-                    .components()
-                    .forEach(component -> component.duals().forEach(dual -> duals.put(dual.part(), dual.value())));
+            for (Certificate.Component component : scratch.certificate().components()) {
+                component.duals().forEach(dual -> proposals.get(0).put(dual.part(), dual.value()));
+                for (List<Certificate.Dual> row : component.rows()) {
+                    Map<String, BigFraction> worths = new TreeMap<>();
+                    row.forEach(dual -> worths.put(dual.part(), dual.value()));
+                    proposals.add(worths);
+                }
+            }
         }
-        return duals;
+        return proposals;
     }
 
     private Map<String, Integer> placed(List<Layout> layouts) {

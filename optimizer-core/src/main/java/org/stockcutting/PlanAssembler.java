@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import org.apache.commons.math3.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.blank.RoughPiece;
 import org.stockcutting.check.CertificateChecker;
@@ -57,7 +56,7 @@ final class PlanAssembler {
         layouts.forEach(layout -> used.merge(layout.stock(), layout.repeat(), Integer::sum));
         Missing missing = missing(solved, placed, used);
         Valuation valuation = new Valuation(job);
-        Certificate certificate = CertificateChecker.certify(job, duals(solved), placed, used);
+        Certificate certificate = CertificateChecker.certify(job, SolvedComponent.proposals(solved), placed, used);
         BigInteger bound = CertificateChecker.claimed(job, certificate, placed);
         BigInteger value = valuation.value(layouts);
         BigInteger searched =
@@ -131,12 +130,6 @@ final class PlanAssembler {
             }
         }
         return new Missing(unplaced, all, any);
-    }
-
-    private static Map<String, BigFraction> duals(List<SolvedComponent> solved) {
-        Map<String, BigFraction> duals = new TreeMap<>();
-        solved.forEach(component -> duals.putAll(component.duals()));
-        return duals;
     }
 
     /** Searched bounds where there are any, certified ones for the rest; null if no component has a searched one. */

@@ -17,8 +17,9 @@ import org.stockcutting.plan.Certificate;
  * pattern of stock s is worth beyond its cost. If no stock without limit has R_s above 0, the sum of u times what was placed, less n_s
  * times R_s over the limited stock that gains, is at most the value of every plan (weak duality of the Gilmore and Gomory model, 1961).
  * For any u at all, the boards of a plan are together worth what it makes, each at most its best pattern; so no plan comes to less than the
- * cheapest whole boards that are worth so much ({@link LeastPurchase}), packs and price breaks as they are.
- * R_s is found here on a relaxation: groups, saw limits, stages and stave sources are dropped.
+ * cheapest whole boards that are worth so much ({@link LeastPurchase}), packs and price breaks as they are, and with several u than those
+ * that are worth enough for each ({@link WholeBoards}).
+ * R_s is found here on a relaxation: groups, stages, stave sources and most saw limits are dropped.
  *
  * <p>Stateless and safe to use from any thread.
  */
@@ -26,10 +27,10 @@ public final class CertificateChecker {
 
     private CertificateChecker() {}
 
-    /** As {@link #certify(Job, Map, Map, Map)}, for a plan whose boards are not known: every effort is made. */
+    /** As {@link #certify(Job, List, Map, Map)}, for a plan whose boards are not known: every effort is made. */
     public static Certificate certify(
             Job job, Map<String, BigFraction> dualsByPart, Map<String, Integer> placedByPart) {
-        return certify(job, dualsByPart, placedByPart, Map.of());
+        return certify(job, List.of(dualsByPart), placedByPart, Map.of());
     }
 
     /**
@@ -37,24 +38,28 @@ public final class CertificateChecker {
      * length. Components for which nothing is proved are left out. Where a quick proof meets what the plan's boards of a component cost,
      * no better one is sought.
      *
-     * @param dualsByPart proposed worth in atomic units of the goal, of one rough piece or of one nanometre of panel width; negative
-     *     ones count as 0, missing ones too
+     * @param proposals proposed worths in atomic units of the goal, of one rough piece or of one nanometre of panel width; negative
+     *     ones count as 0, missing ones too; the first is for the sum, each further one may rule out purchases
      * @param placedByPart finished pieces placed, spares not counted
      * @param boardsByStock how many boards of each stock the plan cuts; empty if not known
      */
     public static Certificate certify(
             Job job,
-            Map<String, BigFraction> dualsByPart,
+            List<? extends Map<String, BigFraction>> proposals,
             Map<String, Integer> placedByPart,
             Map<String, Integer> boardsByStock) {
         Facts facts = Facts.of(job);
         List<Certificate.Component> components = new ArrayList<>();
         for (Component component : Component.of(facts)) {
             ComponentBound bound = new ComponentBound(facts, component);
-            DualScaling.Proved best = best(
-                    bound, proposed(component, dualsByPart, placedByPart), placedByPart, bound.reached(boardsByStock));
+            List<Duals> proposed = new ArrayList<>();
+            proposals.forEach(proposal -> proposed.add(proposed(component, proposal, placedByPart)));
+            BigInteger reached = bound.reached(boardsByStock);
+            DualScaling.Proved best = best(bound, proposed.get(0), placedByPart, reached);
             if (best != null) {
-                components.add(stated(component, best));
+                boolean open = !meets(best, reached) && proposed.size() > 1;
+                components.add(
+                        open ? withRows(bound, best, proposed.subList(1, proposed.size())) : stated(component, best));
             }
         }
         return new Certificate(components);
@@ -75,9 +80,32 @@ public final class CertificateChecker {
     }
 
     private static Certificate.Component stated(Component component, DualScaling.Proved proved) {
-        List<Certificate.Dual> duals = new ArrayList<>();
-        proved.duals().values().forEach((part, value) -> duals.add(new Certificate.Dual(part, value)));
-        return new Certificate.Component(component.ids(), duals, proved.bound());
+        return new Certificate.Component(component.ids(), list(proved.duals()), proved.bound());
+    }
+
+    private static List<Certificate.Dual> list(Duals duals) {
+        List<Certificate.Dual> list = new ArrayList<>();
+        duals.values().forEach((part, value) -> list.add(new Certificate.Dual(part, value)));
+        return list;
+    }
+
+    /** The rows proposed, where they prove more. */
+    private static Certificate.Component withRows(
+            ComponentBound bound, DualScaling.Proved proved, List<Duals> proposed) {
+        DualScaling scaling = new DualScaling(bound);
+        List<Duals> all = new ArrayList<>(List.of(proved.duals()));
+        proposed.stream()
+                .filter(row -> !row.values().isEmpty())
+                .map(scaling::shorten)
+                .forEach(all::add);
+        BigInteger more = bound.prove(all, all.stream().anyMatch(bound::usesTable));
+        if (more == null || more.compareTo(proved.bound()) <= 0) {
+            return stated(bound.component(), proved);
+        }
+        List<List<Certificate.Dual>> rows = all.subList(1, all.size()).stream()
+                .map(CertificateChecker::list)
+                .toList();
+        return new Certificate.Component(bound.component().ids(), list(proved.duals()), rows, more);
     }
 
     private static Duals proposed(

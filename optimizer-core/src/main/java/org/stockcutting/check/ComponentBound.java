@@ -33,13 +33,43 @@ final class ComponentBound {
 
     /** The bound, rounded up to what prices can form; null where some stock without limit is worth more than it costs. */
     @Nullable BigInteger prove(Duals duals, boolean table) {
+        return prove(List.of(duals), table);
+    }
+
+    /** The same, where further duals say with the first how many whole boards hold too little ({@link WholeBoards}). */
+    @Nullable BigInteger prove(List<Duals> duals, boolean table) {
+        List<BigFraction> needs = new ArrayList<>();
+        List<List<BigFraction>> most = new ArrayList<>();
+        BigInteger first = null;
+        for (Duals one : duals) {
+            List<BigFraction> gains = new ArrayList<>();
+            for (Board board : component.boards()) {
+                gains.add(gain(board, one, table));
+            }
+            if (most.isEmpty()) {
+                first = prove(one, gains);
+                if (first == null || goals.isWaste() || duals.size() == 1) {
+                    return first;
+                }
+            }
+            needs.add(one.total(component));
+            List<BigFraction> worths = new ArrayList<>();
+            for (int b = 0; b < gains.size(); b++) {
+                worths.add(gains.get(b).add(goals.cost(component.boards().get(b))));
+            }
+            most.add(worths);
+        }
+        BigInteger whole = WholeBoards.of(goals, component.boards(), needs, most);
+        return first == null || whole == null ? first : first.max(whole);
+    }
+
+    private @Nullable BigInteger prove(Duals duals, List<BigFraction> gains) {
         BigFraction sum = duals.total(component);
         List<BigInteger> prices = new ArrayList<>();
-        List<BigFraction> gains = new ArrayList<>();
         boolean holds = true;
-        for (Board board : component.boards()) {
-            BigFraction gain = gain(board, duals, table);
-            gains.add(gain);
+        for (int b = 0; b < gains.size(); b++) {
+            Board board = component.boards().get(b);
+            BigFraction gain = gains.get(b);
             if (gain.compareTo(BigFraction.ZERO) > 0) {
                 holds &= board.copies().isPresent();
                 sum = sum.subtract(gain.multiply(board.copies().orElse(0)));

@@ -81,7 +81,8 @@ final class DualScaling {
         return factor == null || tooLarge ? BigFraction.ONE : factor;
     }
 
-    private Duals shorten(Duals duals) {
+    /** Rounded down to short decimals. */
+    Duals shorten(Duals duals) {
         BigInteger total = Duals.ceil(duals.total(bound.component()));
         int digits = total.toString().length();
         BigInteger ten = BigInteger.TEN;

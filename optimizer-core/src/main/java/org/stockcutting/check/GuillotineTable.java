@@ -3,12 +3,19 @@ package org.stockcutting.check;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.stockcutting.job.Kerf;
+import org.stockcutting.job.SawLimits;
+import org.stockcutting.length.Length;
 
 /**
  * The most that edge-to-edge cuts in any number of stages can make of a clear rectangle, copies not capped: every rectangle is one
  * piece or is cut in two (Gilmore, Gomory, Operations Research 14, 1966). Kerfs are folded into pieces and board. Sizes are rounded
  * down to a grid, which is exact where they are multiples of it and never lowers the worth elsewhere; only sums of sizes are looked
  * at (Herz 1972).
+ *
+ * <p>What the saws reach is kept, trims left aside, as a cut through a trim is no smaller: the smaller side of a rip, the length of a rip,
+ * the width of a crosscut. Other limits are dropped.
  */
 final class GuillotineTable {
 
@@ -24,23 +31,36 @@ final class GuillotineTable {
     private final long kerfY;
     private final long gridX;
     private final long gridY;
+    private final long fence;
+    private final long rip;
+    private final long crosscut;
     private final List<Lying> lyings = new ArrayList<>();
     private int[] xs = {};
     private int[] ys = {};
 
-    private GuillotineTable(List<Worth> worths, long sizeX, long sizeY, long kerfX, long kerfY) {
+    private GuillotineTable(List<Worth> worths, long sizeX, long sizeY, long kerfX, long kerfY, SawLimits limits) {
         this.worths = worths.toArray(Worth[]::new);
         this.kerfX = kerfX;
         this.kerfY = kerfY;
         this.gridX = grid(sizeX, true);
         this.gridY = grid(sizeY, false);
+        this.fence = units(limits.ripCapacity(), kerfY, gridY);
+        this.rip = units(limits.longestRip(), kerfX, gridX);
+        this.crosscut = units(limits.crosscutCapacity(), kerfY, gridY);
+    }
+
+    /** A limit on real extents, as one on grid sizes with kerf that are no larger than the real ones. */
+    private static long units(@Nullable Length limit, long kerf, long grid) {
+        return limit == null ? Long.MAX_VALUE : (limit.nanometres() + kerf) / grid;
     }
 
     /** The most worth, or {@link Long#MAX_VALUE} where the table would be too large. */
-    static long best(Board board, List<Worth> worths, long crosscutKerf, long ripKerf) {
+    static long best(Board board, List<Worth> worths, Kerf kerf, SawLimits limits) {
+        long crosscutKerf = kerf.crosscut().nanometres();
+        long ripKerf = kerf.rip().nanometres();
         long sizeX = board.usable().length() + crosscutKerf;
         long sizeY = board.usable().width() + ripKerf;
-        GuillotineTable table = new GuillotineTable(worths, sizeX, sizeY, crosscutKerf, ripKerf);
+        GuillotineTable table = new GuillotineTable(worths, sizeX, sizeY, crosscutKerf, ripKerf, limits);
         if (!table.lay(sizeX, sizeY)) {
             return Long.MAX_VALUE;
         }
@@ -71,14 +91,14 @@ final class GuillotineTable {
         int width = Math.toIntExact(sizeX / gridX);
         int height = Math.toIntExact(sizeY / gridY);
         for (Worth worth : worths) {
-            if (worth.straight()) {
+            if (worth.straight() && isReached(worth.length(), worth.leastWidth(), sizeX, sizeY)) {
                 lyings.add(new Lying(
                         (int) ((worth.length() + kerfX) / gridX),
                         (int) ((worth.leastWidth() + kerfY) / gridY),
                         worth,
                         false));
             }
-            if (worth.turned()) {
+            if (worth.turned() && isReached(worth.leastWidth(), worth.length(), sizeX, sizeY)) {
                 lyings.add(new Lying(
                         (int) ((worth.leastWidth() + kerfX) / gridX),
                         (int) ((worth.length() + kerfY) / gridY),
@@ -93,6 +113,12 @@ final class GuillotineTable {
         ys = points(height, false);
         long cells = (long) xs.length * ys.length;
         return cells <= MOST_CELLS && cells * (xs.length + ys.length) / 4 <= MOST_STEPS;
+    }
+
+    /** What is shorter than the board takes a crosscut as wide as itself at least, what is narrower a rip as long. */
+    private boolean isReached(long x, long y, long sizeX, long sizeY) {
+        return (x + kerfX == sizeX || (y + kerfY) / gridY <= crosscut)
+                && (y + kerfY == sizeY || (x + kerfX) / gridX <= rip);
     }
 
     /** Sums of sizes up to the board's; every point where a stave's open width lies along the axis. */
@@ -124,13 +150,14 @@ final class GuillotineTable {
             for (int i = 1; i < a && 2 * xs[i] <= xs[a]; i++) {
                 long[] left = best[i];
                 long[] right = best[floorX[xs[a] - xs[i]]];
-                for (int b = 0; b < row.length; b++) {
+                for (int b = 0; b < row.length && ys[b] <= crosscut; b++) {
                     row[b] = Math.max(row[b], left[b] + right[b]);
                 }
             }
+            boolean ripped = xs[a] <= rip;
             for (int b = 1; b < row.length; b++) {
                 long most = Math.max(row[b], row[b - 1]);
-                for (int j = 1; j < b && 2 * ys[j] <= ys[b]; j++) {
+                for (int j = 1; ripped && j < b && ys[j] <= fence && 2 * ys[j] <= ys[b]; j++) {
                     most = Math.max(most, row[j] + row[floorY[ys[b] - ys[j]]]);
                 }
                 row[b] = most;

@@ -48,10 +48,36 @@ record Proof(BigInteger bound, List<String> faults) {
 
     private static @Nullable BigInteger check(
             ComponentBound bound, Certificate.Component said, Map<String, Integer> placed, List<String> faults) {
+        int before = faults.size();
+        List<Duals> duals = new ArrayList<>();
+        duals.add(duals(bound, said, said.duals(), placed, faults));
+        said.rows().forEach(row -> duals.add(duals(bound, said, row, placed, faults)));
+        if (faults.size() > before) {
+            return null;
+        }
+        BigInteger quick = bound.prove(duals.get(0), false);
+        if (quick != null && quick.compareTo(said.bound()) >= 0) {
+            return quick;
+        }
+        boolean table = duals.stream().anyMatch(bound::usesTable);
+        BigInteger proved = table || duals.size() > 1 ? bound.prove(duals, table) : quick;
+        if (proved == null) {
+            faults.add("some stock of " + said.stock() + " is worth more than it costs");
+        } else if (said.bound().compareTo(proved.max(bound.trivial(duals.get(0)))) > 0) {
+            faults.add("stock " + said.stock() + ": says " + said.bound() + ", its duals prove " + proved);
+        }
+        return proved;
+    }
+
+    private static Duals duals(
+            ComponentBound bound,
+            Certificate.Component said,
+            List<Certificate.Dual> row,
+            Map<String, Integer> placed,
+            List<String> faults) {
         SortedMap<String, BigFraction> values = new TreeMap<>();
         Set<String> parts = bound.component().parts();
-        int before = faults.size();
-        for (Certificate.Dual dual : said.duals()) {
+        for (Certificate.Dual dual : row) {
             if (!parts.contains(dual.part())) {
                 faults.add("part " + dual.part() + " cannot come from stock " + said.stock());
             } else if (values.put(dual.part(), dual.value()) != null) {
@@ -61,20 +87,6 @@ record Proof(BigInteger bound, List<String> faults) {
                 faults.add("part " + dual.part() + " has a negative dual");
             }
         }
-        if (faults.size() > before) {
-            return null;
-        }
-        Duals duals = new Duals(values, placed);
-        BigInteger quick = bound.prove(duals, false);
-        if (quick != null && quick.compareTo(said.bound()) >= 0) {
-            return quick;
-        }
-        BigInteger proved = bound.usesTable(duals) ? bound.prove(duals, true) : quick;
-        if (proved == null) {
-            faults.add("some stock of " + said.stock() + " is worth more than it costs");
-        } else if (said.bound().compareTo(proved.max(bound.trivial(duals))) > 0) {
-            faults.add("stock " + said.stock() + ": says " + said.bound() + ", its duals prove " + proved);
-        }
-        return proved;
+        return new Duals(values, placed);
     }
 }

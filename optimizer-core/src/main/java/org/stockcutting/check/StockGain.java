@@ -4,10 +4,12 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.fraction.BigFraction;
+import org.stockcutting.job.ShopRules;
 
 /**
  * The most that one board can gain under given worths: at least the worth of every pattern that may be cut from it, less what the
- * board costs. Saw limits, groups and stave sources are left out, which can only raise it.
+ * board costs. Groups, stave sources and what the saws cannot do are left out, which can only raise it; only the guillotine table knows
+ * what the saws reach.
  */
 final class StockGain {
 
@@ -115,7 +117,8 @@ final class StockGain {
         if (!table || worths.isEmpty()) {
             return most;
         }
-        return Math.min(most, GuillotineTable.best(board, worths, facts.crosscutKerf(), facts.ripKerf()));
+        ShopRules shop = facts.job().shop();
+        return Math.min(most, GuillotineTable.best(board, worths, shop.kerf(), shop.limits()));
     }
 
     /** True if a strip beside a piece could be wide enough to be kept. */

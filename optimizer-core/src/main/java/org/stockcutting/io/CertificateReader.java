@@ -29,15 +29,33 @@ final class CertificateReader {
             if (component != null) {
                 BigInteger bound = component.parsed("bound", FaultCode.NOT_AN_AMOUNT, goal::read);
                 components.add(new Certificate.Component(
-                        component.texts("stock"), duals(component), Or.of(bound, BigInteger.ZERO)));
+                        component.texts("stock"),
+                        duals(component, "duals", component.list("duals")),
+                        rows(component),
+                        Or.of(bound, BigInteger.ZERO)));
             }
         }
         return new Certificate(components);
     }
 
-    private List<Certificate.Dual> duals(DocObject component) {
+    private List<List<Certificate.Dual>> rows(DocObject component) {
+        List<List<Certificate.Dual>> rows = new ArrayList<>();
+        List<JsonNode> lists = component.list("rows");
+        for (int i = 0; i < lists.size(); i++) {
+            JsonNode list = lists.get(i);
+            if (list.isArray()) {
+                List<JsonNode> pairs = new ArrayList<>();
+                list.forEach(pairs::add);
+                rows.add(duals(component, "rows/" + i, pairs));
+            } else {
+                component.fault("rows/" + i, FaultCode.WRONG_TYPE, list, "a list of lists [part, value]");
+            }
+        }
+        return rows;
+    }
+
+    private List<Certificate.Dual> duals(DocObject component, String pointer, List<JsonNode> pairs) {
         List<Certificate.Dual> duals = new ArrayList<>();
-        List<JsonNode> pairs = component.list("duals");
         for (int i = 0; i < pairs.size(); i++) {
             JsonNode pair = pairs.get(i);
             boolean shaped = pair.isArray()
@@ -45,14 +63,14 @@ final class CertificateReader {
                     && pair.get(0).isTextual()
                     && pair.get(1).isTextual();
             if (!shaped) {
-                component.fault("duals/" + i, FaultCode.WRONG_TYPE, pair, "a list [part, value] of two texts");
+                component.fault(pointer + "/" + i, FaultCode.WRONG_TYPE, pair, "a list [part, value] of two texts");
                 continue;
             }
             String part = pair.get(0).textValue();
             BigFraction value = goal.readDual(part, pair.get(1).textValue());
             if (value == null) {
                 component.fault(
-                        "duals/" + i + "/1", FaultCode.NOT_A_FRACTION, pair.get(1), FieldType.FRACTION.wanted());
+                        pointer + "/" + i + "/1", FaultCode.NOT_A_FRACTION, pair.get(1), FieldType.FRACTION.wanted());
             } else {
                 duals.add(new Certificate.Dual(part, value));
             }

@@ -150,6 +150,10 @@ public final class PlanFields {
                 .in("/certificate/components/*")
                 .needs("stock", LIST, "ids of the stock")
                 .needs("duals", LIST, "pairs of part and value, in the unit of the goal for a piece or a unit of width")
+                .may(
+                        "rows",
+                        LIST,
+                        "further lists like duals, each of which rules out numbers of boards that hold too little")
                 .needs("bound", GOAL_VALUE, "what they prove")
                 .in("/check")
                 .may("valid", BOOLEAN, "true if there are no violations")

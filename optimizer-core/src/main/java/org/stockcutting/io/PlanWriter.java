@@ -126,11 +126,18 @@ public final class PlanWriter {
             ObjectNode node = components.addObject();
             ArrayNode stock = node.putArray("stock");
             component.stock().forEach(stock::add);
-            ArrayNode duals = node.putArray("duals");
-            for (Certificate.Dual dual : component.duals()) {
-                duals.addArray().add(dual.part()).add(goal.dual(dual.part(), dual.value()));
+            duals(node.putArray("duals"), component.duals());
+            if (!component.rows().isEmpty()) {
+                ArrayNode rows = node.putArray("rows");
+                component.rows().forEach(row -> duals(rows.addArray(), row));
             }
             node.put("bound", goal.write(component.bound()));
+        }
+    }
+
+    private void duals(ArrayNode list, List<Certificate.Dual> duals) {
+        for (Certificate.Dual dual : duals) {
+            list.addArray().add(dual.part()).add(goal.dual(dual.part(), dual.value()));
         }
     }
 

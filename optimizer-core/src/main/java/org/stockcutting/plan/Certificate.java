@@ -24,12 +24,20 @@ public record Certificate(List<Component> components) {
      *
      * @param stock ids of the component's stock, sorted
      * @param duals one value a part (for a glued-up panel: a value per nanometre of width), sorted by part; zeros left out
-     * @param bound the bound these duals prove, in atomic units, rounded up to the least amount that prices can form
+     * @param rows further lists of duals: each rules out purchases, as so many boards of each stock hold at most so much of its worth and
+     *     all that is placed is worth more; empty where they are not needed
+     * @param bound the bound all these prove, in atomic units, rounded up to the least amount that prices can form
      */
-    public record Component(List<String> stock, List<Dual> duals, BigInteger bound) {
+    public record Component(List<String> stock, List<Dual> duals, List<List<Dual>> rows, BigInteger bound) {
         public Component {
             stock = List.copyOf(stock);
             duals = List.copyOf(duals);
+            rows = rows.stream().map(List::copyOf).toList();
+        }
+
+        /** One list of duals. */
+        public Component(List<String> stock, List<Dual> duals, BigInteger bound) {
+            this(stock, duals, List.of(), bound);
         }
     }
 

@@ -2,12 +2,12 @@ package org.stockcutting.solve;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.apache.commons.math3.fraction.BigFraction;
 import org.stockcutting.blank.RoughPiece;
 import org.stockcutting.length.Length;
-import org.stockcutting.solve.instance.Answer;
 
 /**
  * Turns an engine's floating duals into exact rationals on a grid of 2^-30, rounded down; the certificate checker makes the proof, so
@@ -19,11 +19,11 @@ final class Duals {
 
     private Duals() {}
 
-    static SortedMap<String, BigFraction> of(Reduced reduced, Answer answer) {
+    static SortedMap<String, BigFraction> of(Reduced reduced, List<Double> worths) {
         SortedMap<String, BigFraction> duals = new TreeMap<>();
         SortedMap<String, Panel> panels = new TreeMap<>();
-        for (int i = 0; i < reduced.members().size() && i < answer.duals().size(); i++) {
-            double value = answer.duals().get(i);
+        for (int i = 0; i < reduced.members().size() && i < worths.size(); i++) {
+            double value = worths.get(i);
             boolean none = !(value > 0) || value > Long.MAX_VALUE / 2.0;
             BigInteger steps = none
                     ? BigInteger.ZERO

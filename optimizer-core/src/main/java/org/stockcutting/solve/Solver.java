@@ -182,7 +182,10 @@ public final class Solver {
                     component,
                     pins.inserted(rows.expanded(boards(reduced, answer, false))),
                     limited ? pins.inserted(rows.expanded(boards(reduced, answer, true))) : List.of(),
-                    rows.spread(Duals.of(reduced, answer)),
+                    rows.spread(Duals.of(reduced, answer.duals())),
+                    answer.rows().stream()
+                            .map(row -> rows.spread(Duals.of(reduced, row)))
+                            .toList(),
                     searched,
                     reduced.exact() && answer.provedPlacement(),
                     meter.used(),

@@ -115,6 +115,7 @@ final class StaircaseSearch {
                 last.uses(),
                 last.unplaced(),
                 base.duals(),
+                base.rows(),
                 base.provedPlacement(),
                 bounded ? Math.min(proved, best.paid) : Answer.NO_BOUND);
     }
@@ -268,7 +269,13 @@ final class StaircaseSearch {
         List<Answer.PatternUse> uses = answer.uses().stream()
                 .map(use -> new Answer.PatternUse(origins.get(use.stock()), use.copies(), use.layout()))
                 .toList();
-        return new Answer(uses, answer.unplaced(), answer.duals(), answer.provedPlacement(), answer.searchedBound());
+        return new Answer(
+                uses,
+                answer.unplaced(),
+                answer.duals(),
+                answer.rows(),
+                answer.provedPlacement(),
+                answer.searchedBound());
     }
 
     private Instance with(List<StockType> stocks) {

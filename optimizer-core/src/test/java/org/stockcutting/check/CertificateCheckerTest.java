@@ -3,6 +3,7 @@ package org.stockcutting.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigInteger;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -185,6 +186,84 @@ class CertificateCheckerTest {
             tight += best.equals(least) ? 1 : 0;
         }
         assertThat(tight).isGreaterThan(20);
+    }
+
+    /** Further duals rule out purchases: sheets of two sizes, some of them limited, on saws that reach everything. */
+    @Test
+    void rowsNeverProveMoreThanTheOptimumAndFalseOnesAreRefused() {
+        int jobs = 0;
+        int withRows = 0;
+        int tight = 0;
+        for (long seed = 0; jobs < 150; seed++) {
+            Random random = new Random(seed);
+            JobSketch sketch = new JobSketch();
+            sketch.goal = random.nextBoolean() ? Goal.COST : Goal.BOARDS;
+            for (int i = 0; i < 2; i++) {
+                String price = (3 + random.nextInt(9)) + "." + random.nextInt(10) + "7";
+                String length = "" + (20 + random.nextInt(20));
+                String width = "" + (10 + random.nextInt(12));
+                var sale = JobSketch.sale("s" + i, Form.SHEET, length, width, "1", Grain.LENGTH, price);
+                sketch.forSale.add(random.nextBoolean() ? JobSketch.available(sale, 1 + random.nextInt(2)) : sale);
+            }
+            for (int i = 0; i < 2 + random.nextInt(2); i++) {
+                String length = "" + (6 + random.nextInt(14));
+                sketch.parts.add(
+                        JobSketch.part("p" + i, 1 + random.nextInt(2), length, (3 + random.nextInt(9)) + ".25", "1"));
+            }
+            Job job = sketch.build();
+            BigInteger least = new TinyOracle(job).least();
+            if (least == null) {
+                continue;
+            }
+            jobs++;
+            Map<String, Integer> placed = new TreeMap<>();
+            job.parts().forEach(p -> placed.put(p.id(), p.quantity()));
+            List<Map<String, BigFraction>> proposals = new ArrayList<>();
+            for (int n = 0; n < 5; n++) {
+                proposals.add(randomDuals(job, random));
+            }
+            Certificate certificate = CertificateChecker.certify(job, proposals, placed, Map.of());
+            BigInteger bound = CertificateChecker.bound(job, certificate, placed);
+            assertThat(bound).as("seed " + seed).isLessThanOrEqualTo(least);
+            assertThat(bound).as("seed " + seed).isEqualTo(CertificateChecker.claimed(job, certificate, placed));
+            tight += bound.equals(least) ? 1 : 0;
+            if (certificate.components().size() != 1) {
+                continue;
+            }
+            Certificate.Component first = certificate.components().get(0);
+            if (!first.rows().isEmpty()) {
+                withRows++;
+                refuses(job, placed, new Certificate.Component(first.stock(), first.duals(), first.bound()));
+                BigInteger more = first.bound().add(BigInteger.ONE);
+                refuses(job, placed, new Certificate.Component(first.stock(), first.duals(), first.rows(), more));
+                List<Certificate.Dual> negative = List.of(new Certificate.Dual("p0", new BigFraction(-1)));
+                refuses(
+                        job,
+                        placed,
+                        new Certificate.Component(first.stock(), first.duals(), List.of(negative), first.bound()));
+            }
+        }
+        assertThat(withRows).isGreaterThan(5);
+        assertThat(tight).isGreaterThan(50);
+    }
+
+    private static void refuses(Job job, Map<String, Integer> placed, Certificate.Component said) {
+        assertThat(CertificateChecker.bound(job, new Certificate(List.of(said)), placed))
+                .isEqualTo(BigInteger.ZERO);
+    }
+
+    /** By hand: 5 of 6 x 6 in, one on a sheet of 10 x 10 at $1, four on the only one of 13 x 13 at $3: $4, whatever fractions say. */
+    @Test
+    void wholeSheetsOfWhichOneIsLeft() {
+        JobSketch sketch = new JobSketch();
+        sketch.forSale.add(JobSketch.sale("small", Form.SHEET, "10", "10", "1", Grain.ANY, "1.00"));
+        sketch.forSale.add(
+                JobSketch.available(JobSketch.sale("large", Form.SHEET, "13", "13", "1", Grain.ANY, "3.00"), 1));
+        sketch.parts.add(JobSketch.part("p", 5, "6", "6", "1"));
+        Certificate certificate = CertificateChecker.certify(
+                sketch.build(), List.of(Map.of("p", new BigFraction(100))), Map.of("p", 5), Map.of());
+        assertThat(CertificateChecker.bound(sketch.build(), certificate, Map.of("p", 5)))
+                .isEqualTo(BigInteger.valueOf(400));
     }
 
     /** Staves may be of any width in their range: every choice of boards is tried, each stave as wide as its board allows. */

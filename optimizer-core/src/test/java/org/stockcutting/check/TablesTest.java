@@ -5,9 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.stockcutting.job.Job;
+import org.stockcutting.job.Kerf;
+import org.stockcutting.job.SawLimits;
 import org.stockcutting.job.ShopRules;
+import org.stockcutting.length.Length;
 import org.stockcutting.material.Grain;
 import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
@@ -66,10 +70,88 @@ class TablesTest {
             }
             Board board = Board.of(sheet(length, width), ShopRules.defaults());
             long[][] memo = new long[length + kerfX + 1][width + kerfY + 1];
-            assertThat(GuillotineTable.best(board, worths, kerfX, kerfY))
+            assertThat(GuillotineTable.best(board, worths, kerf(kerfX, kerfY), SawLimits.NONE))
                     .as("seed " + seed)
                     .isEqualTo(plain(length + kerfX, width + kerfY, kerfX, kerfY, worths, memo));
         }
+    }
+
+    private static Kerf kerf(int crosscut, int rip) {
+        return new Kerf(PlanSketch.nm(crosscut), PlanSketch.nm(rip));
+    }
+
+    /** With what saws reach: never below a recursion over real cuts, equal to it where no rip is too long. */
+    @Test
+    void guillotineTableWithLimitsIsNeverBelowRealCuts() {
+        int lower = 0;
+        for (long seed = 0; seed < 500; seed++) {
+            Random random = new Random(seed);
+            int kerfX = random.nextInt(3);
+            int kerfY = random.nextInt(3);
+            int length = 8 + random.nextInt(16);
+            int width = 6 + random.nextInt(10);
+            List<Worth> worths = new ArrayList<>();
+            for (int i = 0; i < 1 + random.nextInt(4); i++) {
+                worths.add(worth(
+                        2 + random.nextInt(6), 2 + random.nextInt(5), 1 + random.nextInt(50), 9, random.nextBoolean()));
+            }
+            int fence = 1 + random.nextInt(5);
+            int crosscut = 2 + random.nextInt(width);
+            Integer longest = random.nextBoolean() ? null : 3 + random.nextInt(length);
+            SawLimits limits = new SawLimits(
+                    PlanSketch.nm(fence),
+                    longest == null ? null : PlanSketch.nm(longest),
+                    PlanSketch.nm(crosscut),
+                    null,
+                    SawLimits.FirstCut.ANY,
+                    null);
+            Board board = Board.of(sheet(length, width), ShopRules.defaults());
+            long found = GuillotineTable.best(board, worths, kerf(kerfX, kerfY), limits);
+            long[][] memo = new long[length + 1][width + 1];
+            long real = real(length, width, kerfX, kerfY, worths, limits, memo);
+            assertThat(found).as("seed " + seed).isGreaterThanOrEqualTo(real);
+            if (longest == null) {
+                assertThat(found).as("seed " + seed).isEqualTo(real);
+            }
+            lower += found < GuillotineTable.best(board, worths, kerf(kerfX, kerfY), SawLimits.NONE) ? 1 : 0;
+        }
+        assertThat(lower).isGreaterThan(100);
+    }
+
+    /** Real extents: a rectangle is a piece, waste, or cut at any place that the saws reach. Memo holds worth + 1. */
+    private static long real(int x, int y, int kerfX, int kerfY, List<Worth> worths, SawLimits limits, long[][] memo) {
+        if (x <= 0 || y <= 0) {
+            return 0;
+        }
+        if (memo[x][y] > 0) {
+            return memo[x][y] - 1;
+        }
+        long best = 0;
+        for (Worth w : worths) {
+            boolean lies = w.length() == x && w.leastWidth() == y;
+            boolean stands = w.turned() && w.leastWidth() == x && w.length() == y;
+            best = lies || stands ? Math.max(best, w.value()) : best;
+        }
+        for (int i = 1; i < x && y <= reach(limits.crosscutCapacity()); i++) {
+            best = Math.max(
+                    best,
+                    real(i, y, kerfX, kerfY, worths, limits, memo)
+                            + real(x - i - kerfX, y, kerfX, kerfY, worths, limits, memo));
+        }
+        for (int j = 1; j < y && x <= reach(limits.longestRip()); j++) {
+            if (Math.min(j, y - j - kerfY) <= reach(limits.ripCapacity())) {
+                best = Math.max(
+                        best,
+                        real(x, j, kerfX, kerfY, worths, limits, memo)
+                                + real(x, y - j - kerfY, kerfX, kerfY, worths, limits, memo));
+            }
+        }
+        memo[x][y] = best + 1;
+        return best;
+    }
+
+    private static long reach(@Nullable Length limit) {
+        return limit == null ? Long.MAX_VALUE : limit.nanometres();
     }
 
     /** Memo holds worth + 1. */

@@ -25,7 +25,7 @@ public final class RecreateKernel {
     public long run() {
         Draft next = full.copy();
         next.remove(dice.below(next.boards.size()));
-        filling.recreate(next, full.cost(), dice);
+        filling.recreate(next, Allowance.of(yard.model, full.cost()), dice);
         yard.takeOperations();
         return next.cost();
     }

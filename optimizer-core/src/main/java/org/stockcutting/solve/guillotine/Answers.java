@@ -11,6 +11,7 @@ final class Answers {
     private final AreaBound area;
     private @Nullable ScaleBound scales;
     private @Nullable ColumnBound columns;
+    private @Nullable PurchaseRows purchases;
     private long stages = Answer.NO_BOUND;
 
     Answers(AreaBound area) {
@@ -25,6 +26,11 @@ final class Answers {
     /** From now on bounds and worths come from here too. */
     void use(ColumnBound bound) {
         columns = bound;
+    }
+
+    /** From now on rows come from here too. */
+    void use(PurchaseRows known) {
+        purchases = known;
     }
 
     /** From now on this bound holds too, for boards of as many stages as the shop cuts. */
@@ -51,7 +57,8 @@ final class Answers {
     private long bound(Draft draft) {
         long least = Math.max(stages, area.of(placed(draft)));
         least = scales == null ? least : Math.max(least, scales.bound());
-        return columns == null ? least : Math.max(least, columns.raised());
+        least = columns == null ? least : Math.max(least, columns.raised());
+        return purchases == null ? least : Math.max(least, purchases.bound(draft.cost()));
     }
 
     private Answer answer(Draft draft, boolean proved, long searchedBound) {
@@ -59,8 +66,13 @@ final class Answers {
                 new RegionWriter(draft.yard.model).uses(draft),
                 Arrays.stream(draft.left).boxed().toList(),
                 duals(draft),
+                rows(draft, searchedBound),
                 proved,
                 searchedBound);
+    }
+
+    private List<List<Double>> rows(Draft draft, long searchedBound) {
+        return purchases == null || searchedBound == Answer.NO_BOUND ? List.of() : purchases.needed(draft.cost() - 1);
     }
 
     private List<Double> duals(Draft draft) {

@@ -32,8 +32,14 @@ final class Board {
     private double placed;
     private double kept;
 
-    /** A rest in which something may fit: its path from the root, its place, and what it is worth as it is. */
-    record Opening(int[] path, long x, long y, long length, long width, double value) {}
+    /**
+     * A rest in which something may fit.
+     *
+     * @param path from the root
+     * @param crowded true if it is ripped from a part that is more than the fence reaches
+     * @param value what it is worth as it is
+     */
+    record Opening(int[] path, boolean crowded, long x, long y, long length, long width, double value) {}
 
     /**
      * A piece put into an opening.
@@ -59,14 +65,14 @@ final class Board {
         this.root = root;
         this.counts = new int[yard.model.types];
         this.best = new Move[yard.model.types];
-        walk(root, new int[16], 0, 0, 0);
+        walk(root, new int[16], 0, false, 0, 0);
         this.area = placed;
         StockType type = yard.model.stock(stock);
         this.cost = type.cost() - (type.offcutValue() == 0 ? 0 : (long) Math.floor(type.offcutValue() * kept));
         yard.count(60L * cells + 8L * counts.length);
     }
 
-    private void walk(Cell cell, int[] path, int depth, long x, long y) {
+    private void walk(Cell cell, int[] path, int depth, boolean crowded, long x, long y) {
         cells++;
         Model model = yard.model;
         if (cell.isPiece()) {
@@ -75,7 +81,7 @@ final class Board {
         } else if (cell.isRest()) {
             if (model.restValue(stock, cell.length, cell.width) > 0) {
                 double value = yard.restValue(stock, x, y, cell.length, cell.width);
-                openings.add(new Opening(Arrays.copyOf(path, depth), x, y, cell.length, cell.width, value));
+                openings.add(new Opening(Arrays.copyOf(path, depth), crowded, x, y, cell.length, cell.width, value));
             }
             if (model.paysOffcuts) {
                 kept += keptArea(cell, x, y);
@@ -83,9 +89,10 @@ final class Board {
         } else {
             int[] deeper = depth < path.length ? path : Arrays.copyOf(path, 2 * depth);
             long at = cell.crosscut ? x : y;
+            boolean crowds = yard.order(stock).crowds(cell);
             for (int i = 0; i < cell.parts.length; i++) {
                 deeper[depth] = i;
-                walk(cell.parts[i], deeper, depth + 1, cell.crosscut ? at : x, cell.crosscut ? y : at);
+                walk(cell.parts[i], deeper, depth + 1, crowds, cell.crosscut ? at : x, cell.crosscut ? y : at);
                 at += cell.parts[i].along(cell.crosscut);
             }
         }
@@ -122,6 +129,10 @@ final class Board {
             best[type] = known;
         }
         return known;
+    }
+
+    List<Opening> openings() {
+        return openings;
     }
 
     /** This board with the move made. */
@@ -241,6 +252,9 @@ final class Board {
         if (yard.isFree(stock) && !atRoot) {
             return move;
         }
+        if (yard.rules(stock).isLocal() && !atRoot) {
+            return yard.rules(stock).allowLocally(openings.get(move.opening()), move) ? move : best;
+        }
         Cell tree = inserted(move);
         return first.allows(tree) && yard.allows(stock, tree) ? move : best;
     }
@@ -289,6 +303,6 @@ final class Board {
     }
 
     Cell join(boolean crosscut, long length, long width, List<Cell> parts) {
-        return Cell.join(crosscut, length, width, parts, yard.isMovable(stock), yard.isOrdered(stock));
+        return Cell.join(crosscut, length, width, parts, yard.order(stock));
     }
 }

@@ -1,7 +1,6 @@
 package org.stockcutting.solve.guillotine;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -45,10 +44,9 @@ final class Cell {
     /**
      * The tidy cell for these parts: parts of the same direction are drawn in, rests are merged, and a split of one part is that part.
      *
-     * @param movable true if parts may change their order, so that all rest comes to lie at the end
-     * @param ascending true if smaller parts must come first (limits that depend on the order of the cuts)
+     * @param order how they may follow each other
      */
-    static Cell join(boolean crosscut, long length, long width, List<Cell> parts, boolean movable, boolean ascending) {
+    static Cell join(boolean crosscut, long length, long width, List<Cell> parts, PartOrder order) {
         List<Cell> flat = new ArrayList<>(parts.size() + 2);
         for (Cell part : parts) {
             if (part.isSplit() && part.crosscut == crosscut) {
@@ -57,7 +55,7 @@ final class Cell {
                 flat.add(part);
             }
         }
-        List<Cell> tidy = movable ? restLast(crosscut, flat, ascending) : restMerged(crosscut, flat);
+        List<Cell> tidy = order.tidy(crosscut, flat);
         if (tidy.size() == 1) {
             return tidy.get(0);
         }
@@ -68,45 +66,6 @@ final class Cell {
         return pieces == 0
                 ? rest(length, width)
                 : new Cell(SPLIT, false, crosscut, length, width, tidy.toArray(NONE), pieces);
-    }
-
-    private static List<Cell> restLast(boolean crosscut, List<Cell> flat, boolean ascending) {
-        List<Cell> tidy = new ArrayList<>(flat.size());
-        long rest = 0;
-        long across = 0;
-        for (Cell part : flat) {
-            if (part.isRest()) {
-                rest += part.along(crosscut);
-                across = part.along(!crosscut);
-            } else {
-                tidy.add(part);
-            }
-        }
-        if (ascending) {
-            tidy.sort(Comparator.comparingLong(part -> part.along(crosscut)));
-        }
-        if (rest > 0) {
-            tidy.add(crosscut ? rest(rest, across) : rest(across, rest));
-        }
-        return tidy;
-    }
-
-    private static List<Cell> restMerged(boolean crosscut, List<Cell> flat) {
-        List<Cell> tidy = new ArrayList<>(flat.size());
-        for (Cell part : flat) {
-            int last = tidy.size() - 1;
-            if (part.isRest() && last >= 0 && tidy.get(last).isRest()) {
-                Cell before = tidy.get(last);
-                tidy.set(
-                        last,
-                        crosscut
-                                ? rest(before.length + part.length, part.width)
-                                : rest(part.length, before.width + part.width));
-            } else {
-                tidy.add(part);
-            }
-        }
-        return tidy;
     }
 
     boolean isRest() {

@@ -41,6 +41,7 @@ final class ColumnBound {
     private final Set<String> known = new HashSet<>();
     private final List<PriceList.Column> columns = new ArrayList<>();
     private double[] duals;
+    private double[] most;
     private double best = Double.NEGATIVE_INFINITY;
     private boolean finished;
     private double smooth = SMOOTH;
@@ -63,6 +64,7 @@ final class ColumnBound {
         }
         this.scale = dearest;
         this.duals = new double[model.types];
+        this.most = new double[model.stocks];
         this.rowOfType = new int[model.types];
         this.rowOfStock = new int[model.stocks];
         int rows = 0;
@@ -169,6 +171,7 @@ final class ColumnBound {
             best = bound;
             double factor = prices.factor(found);
             Arrays.setAll(duals, t -> factor * tried[t]);
+            Arrays.setAll(most, s -> factor * found.value()[s]);
         }
         boolean added = false;
         for (PriceList.Column column : found.columns()) {
@@ -235,6 +238,13 @@ final class ColumnBound {
     private long raised(double bound) {
         double safe = bound - 1e-6 * scale - 1e-9 * Math.abs(bound);
         return Math.max(0, (long) Math.ceil(safe / costUnit) * costUnit);
+    }
+
+    /** Says that boards must be worth as much as all pieces under the best duals. */
+    void tell(PurchaseRows purchases) {
+        if (best > Double.NEGATIVE_INFINITY) {
+            purchases.setFirst(duals, most);
+        }
     }
 
     /** Worth of one piece of each type in cost units: what the bound follows from. */

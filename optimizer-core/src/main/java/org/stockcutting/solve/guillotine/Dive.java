@@ -37,7 +37,7 @@ final class Dive {
     private static final int MOST_BANS = 10;
 
     private static final int BANS_IN_A_ROW = 3;
-    /** The last boards, left to search: at least two, with so many more by chance. */
+    /** The last boards, left to search: at least two, with so many more by chance; where the boards to buy are few and given, one or two. */
     private static final int LAST_BOARDS = 9;
 
     /** Fewer stages are left to {@link StripSearch}. */
@@ -57,6 +57,7 @@ final class Dive {
     private final List<PriceList.Column> pool = new ArrayList<>();
     private int learnt;
     private double root;
+    private Allowance allowed;
     private int dives;
 
     /**
@@ -71,6 +72,7 @@ final class Dive {
         this.dice = new Dice(seed);
         this.walk = new Walk(yard, dice);
         this.refit = new Refit(model, dice);
+        this.allowed = Allowance.of(model, Long.MAX_VALUE);
     }
 
     /** True if most patterns of exact pricing are patterns of this shop: saws cut them, and there are pieces enough for them. */
@@ -91,12 +93,14 @@ final class Dive {
         return dives;
     }
 
-    /** Dives once; a draft without anything missing that costs no more than this, or null. */
-    @Nullable Draft run(WorkMeter meter, long cost) {
+    /** Dives once; a draft without anything missing and with no more boards than these, or null. */
+    @Nullable Draft run(WorkMeter meter, Allowance most) {
         dives++;
+        allowed = most;
+        long cost = most.cost();
         learn();
         Draft fixed = new Draft(yard);
-        int boards = 2 + dice.below(LAST_BOARDS);
+        int boards = most.isPurchase() ? 1 + dice.below(2) : 2 + dice.below(LAST_BOARDS);
         double noise = dives == 1 ? 0 : 0.5 * dice.unit();
         List<PriceList.Column> banned = new ArrayList<>();
         RestProgramme programme = solved(fixed, cost, 4 * ROUNDS, meter);
@@ -109,7 +113,7 @@ final class Dive {
             }
             PriceList.Column column = programme.columns().get(chosen);
             Draft next = fixed.copy();
-            fix(next, column, Math.max(1, (int) (programme.use(chosen) + 1e-6)), cost);
+            fix(next, column, Math.max(1, (int) (programme.use(chosen) + 1e-6)));
             RestProgramme after =
                     next.boards.size() == fixed.boards.size() ? programme : solved(next, cost, ROUNDS, meter);
             if (after == programme || next.cost() + after.value() > cost + 1e-6) {
@@ -121,7 +125,7 @@ final class Dive {
                 inARow = 0;
             }
         }
-        return finish(fixed, cost, meter);
+        return finish(fixed, meter);
     }
 
     /** Takes the patterns that the bound has found since the last dive. */
@@ -154,11 +158,10 @@ final class Dive {
         return sum <= boards ? -1 : chosen;
     }
 
-    private void fix(Draft draft, PriceList.Column column, int copies, long cost) {
+    private void fix(Draft draft, PriceList.Column column, int copies) {
         Cell pattern = column.pattern();
-        long price = model.stock(column.stock()).cost();
         for (int n = 0; n < copies && pattern != null; n++) {
-            if (draft.available(column.stock()) == 0 || draft.cost() + price > cost) {
+            if (!allowed.allows(draft, column.stock())) {
                 return;
             }
             Board board = Pruning.within(new Board(yard, column.stock(), pattern), RestProgramme.most(draft));
@@ -173,7 +176,7 @@ final class Dive {
     private RestProgramme solved(Draft draft, long cost, int rounds, WorkMeter meter) {
         double share = FIRST_SHARE + (LAST_SHARE - FIRST_SHARE) * draft.cost() / Math.max(1, cost);
         double enough = root + share * (cost - root);
-        RestProgramme programme = new RestProgramme(model, draft);
+        RestProgramme programme = new RestProgramme(model, draft, allowed);
         pool.forEach(programme::add);
         programme.solve();
         int[] most = RestProgramme.most(draft);
@@ -238,12 +241,12 @@ final class Dive {
     }
 
     /** Fills the last boards by search, at last with all boards free. */
-    private @Nullable Draft finish(Draft fixed, long cost, WorkMeter meter) {
-        Draft rest = walk(fixed.rest(), cost, REST_STEPS, meter);
+    private @Nullable Draft finish(Draft fixed, WorkMeter meter) {
+        Draft rest = walk(fixed.rest(), REST_STEPS, meter);
         Draft all = fixed.copy();
         rest.boards.forEach(all::add);
         if (isMissing(all)) {
-            all = walk(all, cost, WHOLE_STEPS, meter);
+            all = walk(all, WHOLE_STEPS, meter);
         }
         return isMissing(all) ? null : all;
     }
@@ -253,9 +256,9 @@ final class Dive {
     }
 
     /** The first draft of a walk that misses nothing, else the one at which it ends. */
-    private Draft walk(Draft start, long cost, long steps, WorkMeter meter) {
+    private Draft walk(Draft start, long steps, WorkMeter meter) {
         WorkMeter part = meter.part(steps);
-        walk.start(start, cost, missing, MEMORY);
+        walk.start(start, allowed, missing, MEMORY);
         Draft last = walk.current();
         while (isMissing(last) && part.spend(Weights.of(yard.takeOperations()))) {
             last = walk.move();

@@ -53,6 +53,11 @@ final class Draft {
         return yard.model.isLimited(stock) ? copies - used[stock] : Integer.MAX_VALUE;
     }
 
+    /** Boards of this stock that are taken. */
+    int used(int stock) {
+        return used[stock];
+    }
+
     void add(Board board) {
         boards.add(board);
         take(board, 1);

@@ -156,7 +156,7 @@ final class ExactFit {
                 List<Cell> parts =
                         row(mask, x, y, length, width, next, stages + 1, next == CROSSCUT ? x : y, Row.BEHIND_PIECES);
                 if (parts != null) {
-                    return Cell.join(next == CROSSCUT, length, width, parts, false, false);
+                    return Cell.join(next == CROSSCUT, length, width, parts, PartOrder.FIXED);
                 }
             }
         }

@@ -6,9 +6,10 @@ import java.util.List;
 
 /**
  * The most that edge-to-edge cuts in any number of stages can make of one board when pieces have given worths, copies not capped, zones
- * and saw limits left out (Gilmore, Gomory, Operations Research 14, 1966), in full units on the points of Herz.
+ * left out (Gilmore, Gomory, Operations Research 14, 1966), in full units on the points of Herz. Of the saw limits those that a cut
+ * meets or not whatever was cut before are kept: {@link Reach}.
  *
- * <p>The table is filled line by line along the shorter axis. A line that equals the one before is shared with it. Lines are joined by a
+ * <p>The table is filled line by line along the shorter axis, with limits along the board. A line that equals the one before is shared with it. Lines are joined by a
  * vector maximum, and only lines that hold more than their own halves do are joined with others; within a line only such jumps are
  * pushed on (in the manner of Terno, Lindemann, Scheithauer, Zuschnittprobleme und ihre praktische Loesung, 1987).
  */
@@ -24,6 +25,8 @@ final class ExactPricing {
     private final Model model;
     private final int stock;
     private final boolean lyingLines;
+    private final Reach reach;
+    private final PartOrder order;
     private long operations;
 
     /** One way a piece may lie: extents across and along lines. */
@@ -40,7 +43,9 @@ final class ExactPricing {
     ExactPricing(Model model, int stock) {
         this.model = model;
         this.stock = stock;
-        this.lyingLines = model.boardLength(stock) > model.boardWidth(stock);
+        this.reach = Reach.of(model, stock);
+        this.order = new SawRules(model, stock).order();
+        this.lyingLines = !reach.isFree() || model.boardLength(stock) > model.boardWidth(stock);
     }
 
     /** True if one table stays small enough, whatever pieces are worth. */
@@ -69,9 +74,11 @@ final class ExactPricing {
             return new Priced(0, Cell.rest(model.boardLength(stock), model.boardWidth(stock)));
         }
         List<Lying> lyings = lyings(worth, unit);
-        PricingTable table = new PricingTable(points(lyings, true), points(lyings, false), lyings);
+        PricingTable table = new PricingTable(points(lyings, true), points(lyings, false), lyings, reach);
         operations += table.fill();
-        return new Priced(table.most() * unit, new PatternReader(table, lyingLines).whole());
+        return new Priced(
+                table.most() * unit,
+                new PatternReader(table, lyingLines, order.movable() ? order : PartOrder.FREE).whole());
     }
 
     /** What one whole unit of the table is worth: a board full of the type that is worth most by area has {@link #FULL} of them. */
@@ -109,7 +116,7 @@ final class ExactPricing {
                 .distinct()
                 .toArray();
         boolean alongX = across != lyingLines;
-        return new Points((int) (alongX ? model.boardLength(stock) : model.boardWidth(stock)), sizes);
+        return new Points((int) (alongX ? model.boardLength(stock) : model.boardWidth(stock)), sizes, reach.isFree());
     }
 
     /** Operations since the last call. */

@@ -215,8 +215,8 @@ final class Filling {
         return false;
     }
 
-    /** Puts missing units on the draft's boards and on new ones, in a random order, as far as the cost allows. */
-    void recreate(Draft draft, long cap, Dice dice) {
+    /** Puts missing units on the draft's boards and on new ones, in a random order, as far as it is allowed. */
+    void recreate(Draft draft, Allowance cap, Dice dice) {
         Order order = Order.values()[dice.below(4)];
         double noise = dice.below(3) == 0 ? 1.0 : 0.2;
         List<Model.Unit> missingUnits =
@@ -232,7 +232,7 @@ final class Filling {
         }
     }
 
-    private boolean place(Draft draft, Model.Unit unit, long cap, Dice dice) {
+    private boolean place(Draft draft, Model.Unit unit, Allowance cap, Dice dice) {
         if (unit.isSingle() ? placeSingle(draft, unit.types()[0], dice) : placeSet(draft, unit)) {
             return true;
         }
@@ -293,7 +293,7 @@ final class Filling {
     }
 
     /** A stock for a new board: mostly the cheapest for the area that is still missing, sometimes any; -1 if none may be taken. */
-    private int choose(Draft draft, Model.Unit unit, long cap, Dice dice) {
+    private int choose(Draft draft, Model.Unit unit, Allowance cap, Dice dice) {
         double missing = 0;
         for (int t = 0; t < model.types; t++) {
             missing += draft.left[t] * model.area(t);
@@ -302,7 +302,7 @@ final class Filling {
         int chosen = -1;
         double least = Double.POSITIVE_INFINITY;
         for (int s = 0; s < model.stocks; s++) {
-            if (draft.available(s) > 0 && draft.cost() + model.stock(s).cost() <= cap && canHold(s, unit)) {
+            if (cap.allows(draft, s) && canHold(s, unit)) {
                 double price = any ? dice.unit() : model.stock(s).cost() / Math.min(missing, model.boardArea(s));
                 if (price < least) {
                     least = price;

@@ -63,13 +63,22 @@ final class Model {
             straight[s][t] = place.straight()
                     && item.perBoard() > 0
                     && length(s, t, false) <= boardLength(s)
-                    && width(s, t, false) <= boardWidth(s);
+                    && width(s, t, false) <= boardWidth(s)
+                    && isReached(s, length(s, t, false), width(s, t, false));
             turned[s][t] = place.turned()
                     && item.perBoard() > 0
                     && item.width() > 0
                     && length(s, t, true) <= boardLength(s)
-                    && width(s, t, true) <= boardWidth(s);
+                    && width(s, t, true) <= boardWidth(s)
+                    && isReached(s, length(s, t, true), width(s, t, true));
         }
+    }
+
+    /** What is shorter than the board takes a crosscut at least as wide as itself, what is narrower a rip as long. */
+    private boolean isReached(int s, long length, long width) {
+        return (length == boardLength(s) || width - kerfY <= instance.limits().crosscutCapacity())
+                && (width == boardWidth(s)
+                        || length - kerfX <= instance.limits().longestRip());
     }
 
     /** A stock that can't hold one piece of a set can't hold any of them. */

@@ -8,9 +8,12 @@ final class PatternReader {
     private final PricingTable table;
     private final boolean lyingLines;
 
+    private final PartOrder order;
+
     /** @param lyingLines true if lines run along x */
-    PatternReader(PricingTable table, boolean lyingLines) {
+    PatternReader(PricingTable table, boolean lyingLines, PartOrder order) {
         this.table = table;
+        this.order = order;
         this.lyingLines = lyingLines;
     }
 
@@ -39,11 +42,15 @@ final class PatternReader {
                 return alone(lying, across, along);
             }
         }
-        for (int i = 1; i < a; i++) {
+        boolean ripped = sizeB <= table.reach.rip();
+        for (int i = 1; ripped && i < a && table.across.at[i] <= table.reach.fence(); i++) {
             int size = table.across.at[i];
             if (table.at(i, b) + table.at(table.across.before(sizeA - size), b) == value) {
                 return join(true, across, along, read(size, along), read(across - size, along));
             }
+        }
+        if (across > table.reach.crosscut()) {
+            return join(true, across, along, read(sizeA, along), rest(across - sizeA, along));
         }
         for (int j = 1; j < b; j++) {
             int size = table.along.at[j];
@@ -78,6 +85,6 @@ final class PatternReader {
     private Cell join(boolean stacked, int across, int along, Cell one, Cell other) {
         long length = lyingLines ? along : across;
         long width = lyingLines ? across : along;
-        return Cell.join(stacked != lyingLines, length, width, List.of(one, other), true, false);
+        return Cell.join(stacked != lyingLines, length, width, List.of(one, other), order);
     }
 }

@@ -19,6 +19,11 @@ final class Points {
 
     /** @param sizes piece sizes along the axis, all at least 1; those above the board's size are left out */
     Points(int size, int[] sizes) {
+        this(size, sizes, true);
+    }
+
+    /** @param merged false to keep the sums that are close to the board's end apart from it */
+    Points(int size, int[] sizes, boolean merged) {
         BitSet reached = new BitSet(size + 1);
         reached.set(0);
         int least = size;
@@ -28,7 +33,9 @@ final class Points {
                 reached.set(p + step);
             }
         }
-        reached.clear(size - least + 1, size + 1);
+        if (merged) {
+            reached.clear(size - least + 1, size + 1);
+        }
         reached.set(size);
         at = reached.stream().toArray();
         floor = new int[size + 1];

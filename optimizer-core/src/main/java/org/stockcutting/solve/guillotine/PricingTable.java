@@ -12,22 +12,29 @@ final class PricingTable {
     final Points across;
     final Points along;
     final List<ExactPricing.Lying> lyings;
+    final Reach reach;
 
     private final int[][] lines;
     /** Lines worth joining with others, ascending, and the first cell of each that holds anything. */
     private final int[] joining;
 
     private final int[] first;
+    /** Cells up to here are short enough to be ripped. */
+    private final int ripped;
+
     private int joins;
     private final int[] base;
     private final int[] pushed;
     private final int[] jumps;
     private long operations;
 
-    PricingTable(Points across, Points along, List<ExactPricing.Lying> lyings) {
+    /** @param reach what the saws reach; where not everything, lines must run along x */
+    PricingTable(Points across, Points along, List<ExactPricing.Lying> lyings, Reach reach) {
         this.across = across;
         this.along = along;
         this.lyings = lyings;
+        this.reach = reach;
+        this.ripped = reach.rip() >= along.size() ? along.count() : along.before(reach.rip()) + 1;
         this.lines = new int[across.count()][];
         this.joining = new int[across.count()];
         this.first = new int[across.count()];
@@ -59,7 +66,7 @@ final class PricingTable {
             }
             lines[a] = line;
             // What is joined from smaller lines alone gives nothing that joining those lines would not.
-            if (push(line)) {
+            if (push(line, across.at[a] <= reach.crosscut())) {
                 joining[joins] = a;
                 first[joins] = firstWorth(line);
                 joins++;
@@ -70,16 +77,17 @@ final class PricingTable {
 
     private void join(int a, int[] line) {
         int size = across.at[a];
-        for (int k = 0; k < joins && 2 * across.at[joining[k]] <= size; k++) {
+        int most = Math.min(size / 2, reach.fence());
+        for (int k = 0; k < joins && across.at[joining[k]] <= most; k++) {
             int[] other = lines[across.before(size - across.at[joining[k]])];
-            raise(line, lines[joining[k]], other, first[k]);
+            raise(line, lines[joining[k]], other, first[k], ripped);
             operations += 2 + (line.length - first[k]) / VECTOR;
         }
     }
 
     /** Kept this plain so that the compiler turns it into vector instructions. */
-    private static void raise(int[] line, int[] left, int[] right, int from) {
-        for (int b = from; b < line.length; b++) {
+    private static void raise(int[] line, int[] left, int[] right, int from, int to) {
+        for (int b = from; b < to; b++) {
             line[b] = Math.max(line[b], left[b] + right[b]);
         }
     }
@@ -96,8 +104,8 @@ final class PricingTable {
         return any;
     }
 
-    /** Cuts the line's strip crosswise; true if that or a piece gives more than the joined lines did. */
-    private boolean push(int[] line) {
+    /** Cuts the line's strip crosswise, if it can be; true if that or a piece gives more than the joined lines did. */
+    private boolean push(int[] line, boolean cut) {
         Arrays.fill(pushed, 0);
         int[] at = along.at;
         int size = along.size();
@@ -108,7 +116,7 @@ final class PricingTable {
             int value = Math.max(base[b], known);
             more |= value > line[b];
             line[b] = value;
-            if (value == line[b - 1]) {
+            if (value == line[b - 1] || !cut) {
                 continue;
             }
             if (base[b] > known) {

@@ -121,7 +121,7 @@ final class RackPricing {
         lyings = unit == 0 ? List.of() : lyings(worths, unit);
         table = null;
         if (unit > 0) {
-            table = new PricingTable(across, along, lyings);
+            table = new PricingTable(across, along, lyings, Reach.FREE);
             yard.count(table.fill());
         }
     }
@@ -151,7 +151,7 @@ final class RackPricing {
         Cuts(int stock, PricingTable clear) {
             this.stock = stock;
             this.clear = clear;
-            this.reader = new PatternReader(clear, true);
+            this.reader = new PatternReader(clear, true, PartOrder.FREE);
             this.zones =
                     model.stock(stock).zones().stream().filter(this::matters).toList();
             this.xs = places(true);
@@ -274,7 +274,7 @@ final class RackPricing {
         }
 
         private Cell join(boolean isCrosscut, long length, long width, Cell one, Cell other) {
-            return Cell.join(isCrosscut, length, width, List.of(one, other), false, false);
+            return Cell.join(isCrosscut, length, width, List.of(one, other), PartOrder.FIXED);
         }
     }
 }

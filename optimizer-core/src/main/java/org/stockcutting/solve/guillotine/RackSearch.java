@@ -361,7 +361,7 @@ final class RackSearch {
     /** The first draft of a walk that misses nothing, else the one at which it ends. */
     private Draft walk(Draft start, long cost, long steps, WorkMeter meter) {
         WorkMeter part = meter.part(steps);
-        walk.start(start, cost, missing, MEMORY);
+        walk.start(start, Allowance.of(model, cost), missing, MEMORY);
         Draft last = walk.current();
         while (isMissing(last) && part.spend(Weights.of(yard.takeOperations()))) {
             last = walk.move();

@@ -33,6 +33,11 @@ final class RestProgramme {
         this(model, rest, available(model, rest), costs(model));
     }
 
+    /** With no more boards in all than these. */
+    RestProgramme(Model model, Draft rest, Allowance allowed) {
+        this(model, rest, allowed.left(rest), costs(model));
+    }
+
     private static double[] costs(Model model) {
         double[] costs = new double[model.stocks];
         Arrays.setAll(costs, s -> model.stock(s).cost());

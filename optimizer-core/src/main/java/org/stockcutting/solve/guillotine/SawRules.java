@@ -15,12 +15,20 @@ final class SawRules {
     private final int stock;
     private final StockType type;
     private final Instance.Limits limits;
+    private final boolean local;
 
     SawRules(Model model, int stock) {
         this.model = model;
         this.stock = stock;
         this.type = model.stock(stock);
         this.limits = model.instance.limits();
+        this.local = type.zones().isEmpty()
+                && type.rawEnd() == 0
+                && type.rawFarEdge() == 0
+                && limits.stages() == Integer.MAX_VALUE
+                && limits.firstCut() == null
+                && limits.longestRip() >= type.length()
+                && limits.minimumPiece() == 0;
     }
 
     /** True if no limit can bite on this stock and it holds no metal. */
@@ -42,6 +50,30 @@ final class SawRules {
     boolean fenceBites() {
         long both = type.width() + type.rawFarEdge() - model.kerfY;
         return limits.ripCapacity() < both - limits.ripCapacity();
+    }
+
+    /** In which order parts follow each other so that the saws can cut them, if any order will do. */
+    PartOrder order() {
+        if (model.hasZones(stock)) {
+            return PartOrder.FIXED;
+        }
+        long reach = fenceBites() ? limits.ripCapacity() + model.kerfY : Long.MAX_VALUE;
+        return new PartOrder(true, ordered(), reach, fenceBites() ? reach - type.rawFarEdge() : reach);
+    }
+
+    /** True if no more than what the saws reach matters, and nothing lies beyond the usable rectangle: then {@link #allowLocally} says all. */
+    boolean isLocal() {
+        return local;
+    }
+
+    /** May a piece be put so into a rest of a board that can be sawn? */
+    boolean allowLocally(Board.Opening opening, Board.Move move) {
+        long length = model.length(stock, move.type(), move.turned());
+        long width = model.width(stock, move.type(), move.turned());
+        boolean crosscut = length < opening.length();
+        long strip = move.crosscutFirst() && crosscut ? opening.width() : width;
+        return (!crosscut || strip - model.kerfY <= limits.crosscutCapacity())
+                && (!opening.crowded() || strip <= limits.ripCapacity() + model.kerfY);
     }
 
     boolean allow(Cell root) {

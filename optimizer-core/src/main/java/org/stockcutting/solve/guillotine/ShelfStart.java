@@ -144,6 +144,6 @@ final class ShelfStart {
         if (rest > 0) {
             all.add(crosscut ? Cell.rest(rest, width) : Cell.rest(length, rest));
         }
-        return Cell.join(crosscut, length, width, all, true, yard.isOrdered(stock));
+        return Cell.join(crosscut, length, width, all, yard.order(stock));
     }
 }

@@ -9,7 +9,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * The most that two or three stages of cuts, the first in one direction, can make of one board when pieces have given worths: a knapsack
  * of strips, each the best of its height (Gilmore, Gomory, Operations Research 13, 1965; for three stages Puchinger, Raidl, European
- * Journal of Operational Research 183, 2007). Zones and saw limits other than stages and first cut are left out.
+ * Journal of Operational Research 183, 2007). Zones are left out, and saw limits other than stages, first cut and
+ * what the fence reaches.
  *
  * <p>A strip is only filled when its height is part of the best choice with every unfilled one taken at the most it could be worth: a
  * few fillings decide about some hundred heights, and the result is still the best there is.
@@ -68,7 +69,7 @@ final class StripPricing {
     /** The best pattern, copies not capped by what there is, or that none is worth more than {@code enough}. */
     Priced price(double[] worth, double enough) {
         filling.set(worth);
-        List<StripFilling.Strip> strips = choose(places.count() - 1, enough, 1);
+        List<StripFilling.Strip> strips = choose(places.count() - 1, enough, 1, true);
         double best = value[places.count() - 1];
         operations += filling.takeOperations();
         return strips == null
@@ -85,9 +86,11 @@ final class StripPricing {
         List<StripFilling.Strip> taken = new ArrayList<>();
         int room = shapes.across;
         double sum = 0;
+        boolean tall = true;
         while (true) {
             filling.set(worth, open);
-            List<StripFilling.Strip> strips = choose(places.before(room), enough - sum, Math.min(1, share + HOPE));
+            List<StripFilling.Strip> strips =
+                    choose(places.before(room), enough - sum, Math.min(1, share + HOPE), tall);
             if (strips == null || strips.isEmpty()) {
                 break;
             }
@@ -97,6 +100,7 @@ final class StripPricing {
                 if (isThere(strip, open)) {
                     take(strip, open);
                     taken.add(strip);
+                    tall &= !isTall(strip.height());
                     room -= shapes.heights[strip.height()];
                     sum += strip.worth();
                 }
@@ -125,9 +129,9 @@ final class StripPricing {
     }
 
     /** The best strips up to this place across, or null if they are worth no more than this. */
-    private @Nullable List<StripFilling.Strip> choose(int place, double enough, double expected) {
+    private @Nullable List<StripFilling.Strip> choose(int place, double enough, double expected, boolean tall) {
         for (int j = 0; j < most.length; j++) {
-            most[j] = isAllowed(j) ? filling.most(j) * expected : 0;
+            most[j] = isAllowed(j) && (tall || !isTall(j)) ? filling.most(j) * expected : 0;
             filled[j] = null;
         }
         while (true) {
@@ -159,7 +163,12 @@ final class StripPricing {
 
     /** The board as one strip begins with the other direction, unless it is one piece: where the first cut is prescribed, only that. */
     private boolean isAllowed(int j) {
-        return !wholeStripOnlyUncut || shapes.heights[j] < shapes.across;
+        return (!wholeStripOnlyUncut || shapes.heights[j] < shapes.across) && shapes.isCut(shapes.heights[j]);
+    }
+
+    /** Of strips beyond the fence a board holds one. */
+    private boolean isTall(int j) {
+        return shapes.heights[j] > shapes.reach;
     }
 
     private void knapsack(int place) {
@@ -177,7 +186,10 @@ final class StripPricing {
             int j = useful[k];
             int[] from = beforeOf(j);
             double gain = most[j];
-            for (int p = places.behind(shapes.heights[j]); p <= place; p++) {
+            for (int p = isTall(j) ? place : places.behind(shapes.heights[j]); p <= place; p++) {
+                if (from[p] < 0) {
+                    continue;
+                }
                 double with = value[from[p]] + gain;
                 if (with > value[p]) {
                     value[p] = with;

@@ -215,7 +215,7 @@ final class StripSearch {
                 break;
             }
         }
-        filling.recreate(draft, target == Long.MAX_VALUE ? target : target - 1, dice);
+        filling.recreate(draft, Allowance.of(model, target == Long.MAX_VALUE ? target : target - 1), dice);
         filling.moveToCheaper(draft);
         return draft;
     }

@@ -42,8 +42,14 @@ final class StripShapes {
     /** For each class and height the highest of its sums that goes in, -1 for none. */
     final int[][] sumAt;
 
-    /** True if smaller parts must be cut off first. */
-    private final boolean ordered;
+    private final PartOrder order;
+    /** Of strips on a board, and of pieces in a stack, one may be more than this across: what the fence reaches. */
+    final int reach;
+    /** Strips may be crosscut up to this extent across. */
+    final int crosscut;
+    /** True if a class takes a strip's whole length, so that no crosscut is needed. */
+    private final boolean spans;
+
     /** Most copies of each type that one board may hold. */
     final int[] most;
 
@@ -55,10 +61,14 @@ final class StripShapes {
         this.stock = stock;
         this.upright = upright;
         this.stacked = stacked;
-        this.ordered = new SawRules(model, stock).ordered();
+        this.order = new SawRules(model, stock).order();
+        Reach saws = Reach.of(model, stock);
+        this.reach = upright ? Integer.MAX_VALUE : saws.fence();
+        this.crosscut = upright ? Integer.MAX_VALUE : saws.crosscut();
         this.across = (int) (upright ? model.boardLength(stock) : model.boardWidth(stock));
         this.along = (int) (upright ? model.boardWidth(stock) : model.boardLength(stock));
         this.classes = classes;
+        this.spans = classes.get(classes.size() - 1).get(0).along() == along;
         this.most = IntStream.range(0, model.types)
                 .map(t -> Math.min(model.item(t).demand(), model.item(t).perBoard()))
                 .toArray();
@@ -103,7 +113,9 @@ final class StripShapes {
                 }
             }
         }
-        if (byLength.isEmpty()) {
+        boolean uncut =
+                upright && model.boardWidth(stock) > Reach.of(model, stock).crosscut();
+        if (byLength.isEmpty() || (uncut && model.instance.limits().firstCut() == null)) {
             return List.of();
         }
         List<List<Lying>> classes = List.copyOf(byLength.values());
@@ -118,6 +130,9 @@ final class StripShapes {
         BitSet reached = new BitSet(across + 1);
         reached.set(0);
         for (Lying lying : lyings) {
+            if (lying.across() > reach) {
+                continue;
+            }
             int copies = stacked ? Math.min(most[lying.type()], across / lying.across()) : 0;
             for (int n = 0; n < copies; n++) {
                 for (int p = reached.previousSetBit(across - lying.across());
@@ -130,7 +145,19 @@ final class StripShapes {
                 reached.set(lying.across());
             }
         }
-        return reached.stream().toArray();
+        BitSet all = (BitSet) reached.clone();
+        for (Lying lying : lyings) {
+            if (lying.across() > reach) {
+                int most = stacked ? across - lying.across() : 0;
+                reached.stream().filter(p -> p <= most).forEach(p -> all.set(p + lying.across()));
+            }
+        }
+        return all.stream().toArray();
+    }
+
+    /** True if strips of this height can be cut to stacks, or need not be. */
+    boolean isCut(int height) {
+        return height <= crosscut || spans;
     }
 
     /** Length along the strip of a class. */
@@ -164,6 +191,6 @@ final class StripShapes {
             all.add(following ? rest(whole - used, alongExtent) : rest(acrossExtent, whole - used));
         }
         Cell extents = rest(acrossExtent, alongExtent);
-        return Cell.join(following == upright, extents.length, extents.width, all, true, ordered);
+        return Cell.join(following == upright, extents.length, extents.width, all, order);
     }
 }

@@ -1,5 +1,7 @@
 package org.stockcutting.solve.guillotine;
 
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.stockcutting.solve.instance.Weights;
 import org.stockcutting.solve.instance.WorkMeter;
 
@@ -18,6 +20,8 @@ import org.stockcutting.solve.instance.WorkMeter;
 final class TreeSearch {
 
     private static final int HISTORY = 100;
+    /** Of the purchases that are open so many are tried, those with most to spare. */
+    private static final int MOST_AIMS = 6;
 
     private final Yard yard;
     private final Model model;
@@ -26,9 +30,11 @@ final class TreeSearch {
     private final Walk walk;
     private final double[] price;
     private final double[] weight;
+    private @Nullable PurchaseRows purchases;
     private Draft best;
     private long least;
     private long idle;
+    private long aims;
     private long roundIdle;
     private double roundBest;
     private boolean started;
@@ -159,16 +165,34 @@ final class TreeSearch {
     /** Sets the next goal and takes out boards until the draft is within it. */
     private void restart() {
         Draft start = best.copy();
-        long cap = Long.MAX_VALUE;
+        Allowance cap = Allowance.of(model, Long.MAX_VALUE);
         if (!model.paysOffcuts && best.cost() > 0 && (isComplete() || dice.below(2) != 0)) {
-            cap = goal();
-            while (start.cost() > cap) {
+            cap = aim();
+            while (start.cost() > cap.cost()) {
                 start.remove(costly(start));
+            }
+            for (int b = start.boards.size() - 1; b >= 0 && cap.isExceeded(start); b--) {
+                if (cap.left(start, start.boards.get(b).stock) < 0) {
+                    start.remove(b);
+                }
             }
         }
         walk.start(start, cap, isComplete() || model.paysOffcuts ? price : weight, HISTORY);
         roundIdle = 0;
         roundBest = walk.reached();
+    }
+
+    /** Looks for plans of these purchases from now on. */
+    void use(PurchaseRows known) {
+        purchases = known;
+    }
+
+    /** What a better plan may take: all that costs less, or one after the other of the purchases that are not ruled out. */
+    Allowance aim() {
+        List<int[]> open = purchases == null || !isComplete() ? List.of() : purchases.within(goal());
+        return open.isEmpty()
+                ? Allowance.of(model, goal())
+                : new Allowance(goal(), open.get((int) (aims++ % Math.min(open.size(), MOST_AIMS))));
     }
 
     /** The most that a better plan may cost. */

@@ -35,6 +35,8 @@ final class Turns {
     private @Nullable ScaleBound scales;
     private final long seed;
     private @Nullable ColumnBound columns;
+    private @Nullable PurchaseRows purchases;
+    private @Nullable PurchaseBound whole;
     private @Nullable Dive dive;
 
     Turns(Yard yard, AreaBound area, Draft start, long seed, Engine.EngineListener listener) {
@@ -73,7 +75,7 @@ final class Turns {
             }
             bound(meter, boundSteps, tired);
             if (searchSteps > FIRST_SEARCH) {
-                dive(meter);
+                dives(meter, searchSteps);
             }
             if (isRackDone()) {
                 searchSteps = Math.max(SECOND_SEARCH, 2 * searchSteps);
@@ -120,12 +122,19 @@ final class Turns {
 
     /** True if more work on the bound would not help. */
     private boolean isBoundDone() {
-        return columns != null ? columns.isFinished() : yard.model.paysOffcuts || !search.isComplete();
+        return columns != null
+                ? columns.isFinished() && (whole == null || whole.isFinished())
+                : yard.model.paysOffcuts || !search.isComplete();
     }
 
     /** By scales alone, which costs next to nothing; it may end the search before it has begun. */
     private void quickBound(WorkMeter meter) {
         if (search.isComplete() && !search.isProved()) {
+            if (PurchaseRows.suits(yard.model, search.best().cost())) {
+                purchases = new PurchaseRows(yard.model, Answers.placed(search.best()));
+                answers.use(purchases);
+                search.use(purchases);
+            }
             scales = new ScaleBound(yard.model, Answers.placed(search.best()));
             scales.run(area.costUnit(), meter);
             answers.use(scales);
@@ -135,14 +144,27 @@ final class Turns {
 
     /** True if diving again would hardly help. */
     private boolean isDiveDone() {
-        return columns == null
-                || !Dive.suits(yard.model)
-                || (dive != null && dive.dives() >= mostDives(yard.model.instance));
+        return columns == null || !Dive.suits(yard.model) || (dive != null && dive.dives() >= mostDives());
     }
 
     /** As for patience: few for small jobs. */
-    private static long mostDives(Instance instance) {
-        return 2 + instance.items().stream().mapToLong(i -> i.demand()).sum() / 10;
+    private long mostDives() {
+        long pieces =
+                yard.model.instance.items().stream().mapToLong(i -> i.demand()).sum();
+        return 2 + (purchases == null ? pieces / 10 : pieces);
+    }
+
+    /** One; where purchases say what to go for, as many as take as long as the search did. */
+    private void dives(WorkMeter meter, long steps) {
+        long until = meter.used() + steps;
+        dive(meter);
+        while (purchases != null
+                && meter.used() < until
+                && !meter.isExhausted()
+                && !isDiveDone()
+                && !search.isProved()) {
+            dive(meter);
+        }
     }
 
     /** Where the bound says that less may be possible. */
@@ -153,7 +175,7 @@ final class Turns {
         if (dive == null) {
             dive = new Dive(yard, columns, search.price(), seed);
         }
-        Draft found = dive.run(meter, search.goal());
+        Draft found = dive.run(meter, search.aim());
         if (found != null) {
             search.take(found);
             improved(found);
@@ -210,7 +232,15 @@ final class Turns {
         columns.learn(best);
         WorkMeter part = meter.part(share);
         columns.run(part, best.cost());
-        meter.absorb(part);
         search.raise(columns.raised());
+        if (purchases != null) {
+            columns.tell(purchases);
+            if (columns.isFinished() && !search.isProved()) {
+                whole = whole == null ? new PurchaseBound(yard.model, Answers.placed(best), columns, purchases) : whole;
+                whole.run(part, best.cost());
+            }
+            search.raise(purchases.bound(best.cost()));
+        }
+        meter.absorb(part);
     }
 }

@@ -3,7 +3,7 @@ package org.stockcutting.solve.guillotine;
 import java.util.Arrays;
 
 /**
- * Ruin and recreate with late acceptance: a walk from a draft to others whose boards cost no more than a cap, downhill in what is still
+ * Ruin and recreate with late acceptance: a walk from a draft to others with no more boards than allowed, downhill in what is still
  * missing. The fixed boards of a draft are no part of it, only their cost is.
  */
 final class Walk {
@@ -16,7 +16,7 @@ final class Walk {
     private Draft current;
     private double energy;
     private double reached;
-    private long cap;
+    private Allowance cap;
     private int step;
 
     Walk(Yard yard, Dice dice) {
@@ -24,21 +24,22 @@ final class Walk {
         this.filling = new Filling(yard);
         this.dice = dice;
         this.current = new Draft(yard);
+        this.cap = Allowance.of(model, Long.MAX_VALUE);
     }
 
     /**
      * Begins anew.
      *
-     * @param start taken as it is, its boards may cost more than the cap
-     * @param mostCost no new board is taken where the sum would be above it
+     * @param start taken as it is, its boards may be more than allowed
+     * @param most no new board is taken that is not allowed
      * @param prices what a missing piece of each type counts
      * @param memory a move is also accepted where it is no worse than what was current so many moves ago
      */
-    void start(Draft start, long mostCost, double[] prices, int memory) {
+    void start(Draft start, Allowance most, double[] prices, int memory) {
         current = start.copy();
-        cap = mostCost;
+        cap = most;
         price = prices;
-        if (cap < Long.MAX_VALUE) {
+        if (cap.cost() < Long.MAX_VALUE) {
             filling.recreate(current, cap, dice);
         }
         energy = energy(current);

@@ -9,7 +9,7 @@ final class Yard {
     final Model model;
     private final SawRules[] rules;
     private final boolean[] free;
-    private final boolean[] ordered;
+    private final PartOrder[] orders;
     private final Board[][] empty;
     private final ZonedRest[] rests;
     private final long[][] startsX;
@@ -25,7 +25,7 @@ final class Yard {
                 .anyMatch(stock -> !stock.zones().isEmpty());
         this.fill = zoned ? FillTable.of(this) : null;
         this.free = new boolean[model.stocks];
-        this.ordered = new boolean[model.stocks];
+        this.orders = new PartOrder[model.stocks];
         this.empty = new Board[model.stocks][RootCut.values().length];
         this.rests = new ZonedRest[model.stocks];
         this.startsX = new long[model.stocks][];
@@ -33,7 +33,7 @@ final class Yard {
         for (int s = 0; s < model.stocks; s++) {
             rules[s] = new SawRules(model, s);
             free[s] = rules[s].allowEverything();
-            ordered[s] = rules[s].ordered();
+            orders[s] = rules[s].order();
             rests[s] = new ZonedRest(this, s);
             startsX[s] = starts(s, true);
             startsY[s] = starts(s, false);
@@ -114,12 +114,16 @@ final class Yard {
     }
 
     boolean isOrdered(int s) {
-        return ordered[s];
+        return rules[s].ordered();
     }
 
     /** True if the parts of a cut may change places. */
     boolean isMovable(int s) {
-        return !model.hasZones(s);
+        return orders[s].movable();
+    }
+
+    PartOrder order(int s) {
+        return orders[s];
     }
 
     void count(long more) {

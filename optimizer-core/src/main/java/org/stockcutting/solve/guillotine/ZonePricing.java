@@ -187,12 +187,13 @@ final class ZonePricing {
             }
             for (int m = i + 1; m < j; m++) {
                 if (best[i][m][p * ny + q] + best[m][j][p * ny + q] == worth) {
-                    return Cell.join(true, length, width, List.of(read(i, m, p, q), read(m, j, p, q)), false, false);
+                    return Cell.join(true, length, width, List.of(read(i, m, p, q), read(m, j, p, q)), PartOrder.FIXED);
                 }
             }
             for (int m = p + 1; m < q; m++) {
                 if (best[i][j][p * ny + m] + best[i][j][m * ny + q] == worth) {
-                    return Cell.join(false, length, width, List.of(read(i, j, p, m), read(i, j, m, q)), false, false);
+                    return Cell.join(
+                            false, length, width, List.of(read(i, j, p, m), read(i, j, m, q)), PartOrder.FIXED);
                 }
             }
             return single(i, j, p, q, worth);
@@ -209,11 +210,11 @@ final class ZonePricing {
                     Cell cell = Cell.piece(way.type(), way.turned(), way.length(), way.width());
                     if (way.width() < width) {
                         Cell rest = Cell.rest(way.length(), width - way.width());
-                        cell = Cell.join(false, way.length(), width, List.of(cell, rest), false, false);
+                        cell = Cell.join(false, way.length(), width, List.of(cell, rest), PartOrder.FIXED);
                     }
                     if (way.length() < length) {
                         Cell rest = Cell.rest(length - way.length(), width);
-                        cell = Cell.join(true, length, width, List.of(cell, rest), false, false);
+                        cell = Cell.join(true, length, width, List.of(cell, rest), PartOrder.FIXED);
                     }
                     return cell;
                 }

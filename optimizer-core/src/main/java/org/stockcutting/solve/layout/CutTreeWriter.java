@@ -109,13 +109,17 @@ final class CutTreeWriter {
         } else if (isTrim) {
             pieces.add(CutNode.RestLeaf.TRIM);
         } else {
-            rest(crosscut, from, slotFrom, start, kerf, rect, slots, pieces);
+            slotFrom = rest(crosscut, from, slotFrom, start, kerf, rect, slots, pieces);
         }
         slots.add(slot(slotFrom, start));
     }
 
-    /** A leftover before the slot in front of a piece; the fence takes it off in strips where it reaches no further. */
-    private void rest(
+    /**
+     * A leftover before the slot in front of a piece; the fence takes it off in strips where it reaches no further.
+     *
+     * @return where the slot begins: sooner where the last strip leaves no room for a slot of its own
+     */
+    private long rest(
             boolean crosscut,
             long from,
             long slotFrom,
@@ -127,13 +131,16 @@ final class CutTreeWriter {
         Length fence = crosscut ? null : shop.limits().ripCapacity();
         long reach = fence == null ? Long.MAX_VALUE : fence.nanometres();
         long at = from;
-        while (Math.min(slotFrom - at, rect.y1() - start) > reach && slotFrom - at > kerf) {
-            long strip = Math.min(reach, slotFrom - at - kerf);
-            pieces.add(leave(along(false, rect, at, at + strip)));
-            slots.add(slot(at + strip, at + strip + kerf));
-            at += strip + kerf;
+        while (reach > 0 && Math.min(slotFrom - at, rect.y1() - start) > reach) {
+            pieces.add(leave(along(false, rect, at, at + reach)));
+            if (slotFrom - at - reach < kerf) {
+                return at + reach;
+            }
+            slots.add(slot(at + reach, at + reach + kerf));
+            at += reach + kerf;
         }
         pieces.add(at == slotFrom ? CutNode.RestLeaf.SLIVER : leave(along(crosscut, rect, at, slotFrom)));
+        return slotFrom;
     }
 
     private long usableEnd(boolean crosscut) {
@@ -158,12 +165,13 @@ final class CutTreeWriter {
             return;
         }
         slots.add(slot(end, end + kerf));
+        long slotFrom = start - kerf;
         if (gap == 2 * kerf) {
             pieces.add(CutNode.RestLeaf.SLIVER);
         } else {
-            rest(crosscut, end + kerf, start - kerf, start, kerf, rect, slots, pieces);
+            slotFrom = rest(crosscut, end + kerf, slotFrom, start, kerf, rect, slots, pieces);
         }
-        slots.add(slot(start - kerf, start));
+        slots.add(slot(slotFrom, start));
     }
 
     private void trail(

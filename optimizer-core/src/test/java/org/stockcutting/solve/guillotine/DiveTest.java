@@ -35,7 +35,8 @@ final class DiveTest {
             Arrays.setAll(missing, yard.model::area);
             // One sheet of room above the bound: a dive that misses that is no good.
             long cost = bound.raised() + yard.model.stock(0).cost();
-            Draft found = new Dive(yard, bound, missing, seed).run(steps(6_000_000), cost);
+            Allowance within = Allowance.of(yard.model, cost);
+            Draft found = new Dive(yard, bound, missing, seed).run(steps(6_000_000), within);
             assertThat(found).as("seed " + seed).isNotNull();
             if (found != null) {
                 assertThat(found.cost()).isBetween(bound.raised(), cost);

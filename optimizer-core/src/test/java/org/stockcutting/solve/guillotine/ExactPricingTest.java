@@ -43,11 +43,14 @@ class ExactPricingTest {
                 return before;
             }
             double best = single(length, width);
-            for (long cut = 1; cut < length; cut++) {
+            for (long cut = 1; cut < length && width <= instance.limits().crosscutCapacity(); cut++) {
                 best = Math.max(best, best(cut, width) + best(length - cut - instance.crosscutKerf(), width));
             }
-            for (long cut = 1; cut < width; cut++) {
-                best = Math.max(best, best(length, cut) + best(length, width - cut - instance.ripKerf()));
+            for (long cut = 1; cut < width && length <= instance.limits().longestRip(); cut++) {
+                long behind = width - cut - instance.ripKerf();
+                if (Math.min(cut, behind) <= instance.limits().ripCapacity()) {
+                    best = Math.max(best, best(length, cut) + best(length, behind));
+                }
             }
             known.put(key, best);
             return best;
@@ -59,13 +62,84 @@ class ExactPricingTest {
             for (int t = 0; t < worth.length; t++) {
                 ItemType item = instance.items().get(t);
                 long own = item.width() == 0 ? stock.width() : item.width();
-                boolean straight = stock.places().get(t).straight() && item.length() <= length && own <= width;
+                boolean straight = stock.places().get(t).straight() && holds(length, width, item.length(), own);
                 boolean turned =
-                        item.width() > 0 && stock.places().get(t).turned() && own <= length && item.length() <= width;
+                        item.width() > 0 && stock.places().get(t).turned() && holds(length, width, own, item.length());
                 best = straight || turned ? Math.max(best, worth[t]) : best;
             }
             return best;
         }
+
+        /** With limits a piece must be cut free to its own extents. */
+        private boolean holds(long length, long width, long pieceLength, long pieceWidth) {
+            return instance.limits().equals(Instance.Limits.NONE)
+                    ? pieceLength <= length && pieceWidth <= width
+                    : pieceLength == length && pieceWidth == width;
+        }
+    }
+
+    private static Instance limited(Instance instance, Random random) {
+        long length = instance.stocks().get(0).length();
+        long width = instance.stocks().get(0).width();
+        Instance.Limits limits = new Instance.Limits(
+                1 + random.nextInt((int) width / 2),
+                random.nextBoolean() ? Long.MAX_VALUE : length - random.nextInt(4),
+                random.nextBoolean() ? Long.MAX_VALUE : 1 + random.nextInt((int) width),
+                Integer.MAX_VALUE,
+                null,
+                0);
+        return new Instance(
+                instance.items(),
+                instance.stocks(),
+                instance.crosscutKerf(),
+                instance.ripKerf(),
+                limits,
+                List.of(),
+                List.of());
+    }
+
+    /** What saws reach is kept: never below real cuts, and equal to them where no rip is too long. */
+    @Test
+    void withLimitsNeverBelowRealCuts() {
+        int jobs = 0;
+        int unsawn = 0;
+        for (long seed = 0; seed < 1_000; seed++) {
+            Random random = new Random(seed);
+            int types = 1 + random.nextInt(5);
+            long[][] sizes = new long[types][];
+            boolean[] turns = new boolean[types];
+            double[] worth = new double[types];
+            for (int t = 0; t < types; t++) {
+                sizes[t] = new long[] {1 + random.nextInt(14), 1 + random.nextInt(10)};
+                turns[t] = random.nextBoolean();
+                worth[t] = sizes[t][0] * sizes[t][1] * (0.8 + 0.4 * random.nextDouble());
+            }
+            Instance instance = limited(
+                    instance(
+                            5 + random.nextInt(26),
+                            5 + random.nextInt(20),
+                            random.nextInt(3),
+                            random.nextInt(3),
+                            sizes,
+                            turns),
+                    random);
+            double real = new Naive(instance, worth)
+                    .best(
+                            instance.stocks().get(0).length(),
+                            instance.stocks().get(0).width());
+            Model model = new Model(instance);
+            ExactPricing.Priced priced = new ExactPricing(model, 0).price(worth);
+            assertThat(priced.value()).as("seed %d", seed).isGreaterThanOrEqualTo(real * (1 - 1e-6));
+            if (instance.limits().longestRip() == Long.MAX_VALUE) {
+                assertThat(priced.value()).as("seed %d", seed).isCloseTo(real, Offset.offset(1e-5 * (1 + real)));
+                jobs++;
+                unsawn += new Yard(model).allows(0, priced.pattern()) ? 0 : 1;
+            }
+        }
+        assertThat(jobs).isGreaterThan(400);
+        assertThat(unsawn)
+                .as("patterns as read that cannot be sawn, of %d", jobs)
+                .isLessThan(5);
     }
 
     private static Instance instance(long length, long width, long kerfX, long kerfY, long[][] sizes, boolean[] turns) {

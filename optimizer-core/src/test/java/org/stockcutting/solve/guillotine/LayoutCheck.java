@@ -128,7 +128,7 @@ final class LayoutCheck {
                 faults.add("part leaves its place: " + part + " in " + split);
             }
             if (from > at) {
-                cut(split, at, from - kerf, end);
+                cut(split, crosscut ? at : lastStrip(split, at, from, end), from - kerf, end);
             }
             if (to < end) {
                 cut(split, from, to, end);
@@ -136,6 +136,19 @@ final class LayoutCheck {
             at = to + kerf;
             across(split, part, crosscut, stage);
         }
+    }
+
+    /** What lies free in front of a part may be ripped off in strips, each as wide as the fence reaches; where the last one begins. */
+    private long lastStrip(Region.Split split, long at, long from, long end) {
+        long reach = instance.limits().ripCapacity();
+        long begin = at;
+        while (reach > 0 && from - instance.ripKerf() - begin > reach && end - from > reach) {
+            long strip = Math.min(begin + reach, from - instance.ripKerf());
+            cut(split, begin, strip, end);
+            // The last two passes may overlap.
+            begin = Math.min(strip + instance.ripKerf(), from - instance.ripKerf());
+        }
+        return begin;
     }
 
     /** A part that is smaller than its strip needs a further cut along the other axis. */

@@ -54,6 +54,12 @@ class StripPricingTest {
                 long whole = way == 'x' ? length : width;
                 for (long cut = 1; cut < whole; cut++) {
                     long rest = whole - cut - kerf;
+                    boolean reached = way == 'x'
+                            ? width <= instance.limits().crosscutCapacity()
+                            : Math.min(cut, rest) <= instance.limits().ripCapacity();
+                    if (!reached) {
+                        continue;
+                    }
                     best = Math.max(
                             best,
                             way == 'x'
@@ -171,6 +177,47 @@ class StripPricingTest {
             }
         }
         assertThat(upright).as("boards better crosscut first").isGreaterThan(300);
+    }
+
+    /** With a fence: never below a recursion over real cuts, nearly always equal, patterns of what is left can be sawn. */
+    @Test
+    void withinTheFenceNeverBelowRealCuts() {
+        int jobs = 0;
+        int above = 0;
+        int unsawn = 0;
+        for (long seed = 0; seed < 1_500; seed++) {
+            Random random = new Random(seed);
+            Instance free = random(random, 2 + (int) (seed % 2), seed % 3 == 0 ? 3 : 0);
+            StockType stock = free.stocks().get(0);
+            Instance.Limits limits = new Instance.Limits(
+                    1 + random.nextInt((int) stock.width() / 2),
+                    Long.MAX_VALUE,
+                    stock.width() / 2 + random.nextInt((int) stock.width()),
+                    free.limits().stages(),
+                    null,
+                    0);
+            Instance instance = new Instance(
+                    free.items(), free.stocks(), free.crosscutKerf(), free.ripKerf(), limits, List.of(), List.of());
+            Model model = new Model(instance);
+            Yard yard = new Yard(model);
+            double[] worth = worths(random, model);
+            int[] most = new int[model.types];
+            Arrays.setAll(most, t -> model.item(t).demand());
+            double best = 0;
+            for (StripPricing pricing : pricings(model)) {
+                best = Math.max(best, pricing.price(worth, 0).worth());
+                Cell left = pricing.price(worth, most, 0).root();
+                unsawn += left == null || yard.allows(0, left) ? 0 : 1;
+            }
+            double expected = new Naive(instance, worth).best();
+            if (seed % 3 != 0) {
+                assertThat(best).as("seed %d", seed).isGreaterThanOrEqualTo(expected * (1 - 1e-9));
+                jobs++;
+                above += best > expected * (1 + 1e-9) ? 1 : 0;
+            }
+        }
+        assertThat(above).as("of %d", jobs).isLessThan(jobs / 8);
+        assertThat(unsawn).isLessThan(250);
     }
 
     @Test
