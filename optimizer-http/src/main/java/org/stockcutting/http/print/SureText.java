@@ -4,8 +4,12 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.stockcutting.draw.PrintedLengths;
 import org.stockcutting.job.Job;
+import org.stockcutting.material.WoodClass;
+import org.stockcutting.part.Part;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.wood.Chance;
 import org.stockcutting.wood.GroupRisk;
@@ -17,12 +21,20 @@ public final class SureText {
 
     private static final List<Boolean> RIGHT = List.of(true, true, true, false);
 
+    /** Rows that are shown above and below the number to take. */
+    private static final int NEAR = 6;
+
     private final Amounts amounts;
     private final PrintedLengths lengths;
+    private final Set<String> clearParts;
 
     public SureText(Job job) {
         this.amounts = new Amounts(job.writing());
         this.lengths = new PrintedLengths(job.writing());
+        this.clearParts = job.parts().stream()
+                .filter(part -> part.woodClass() == WoodClass.CLEAR)
+                .map(Part::id)
+                .collect(Collectors.toSet());
     }
 
     /** The page: the plan's figures first, the estimate beside them. */
@@ -54,8 +66,17 @@ public final class SureText {
         }
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("boards", "chance to finish", "95 % sure between", ""));
+        boolean skipped = false;
         for (GroupRisk.Row row : group.rows()) {
             Chance chance = row.chance();
+            if (row.more() > 0 && Math.abs(row.more() - group.take()) > NEAR) {
+                skipped = true;
+                continue;
+            }
+            if (skipped && row.more() <= group.take()) {
+                rows.add(List.of("...", "", "", ""));
+            }
+            skipped = false;
             rows.add(List.of(
                     Integer.toString(row.boards()),
                     percent(chance.share(), RoundingMode.HALF_UP),
@@ -64,6 +85,15 @@ public final class SureText {
         }
         page.table(RIGHT, rows);
         page.wrapped("More boards than the plan needs are of " + group.extra() + ".", "  ");
+        List<String> clear = group.parts().stream().filter(clearParts::contains).toList();
+        boolean knots =
+                group.models().stream().anyMatch(model -> model.tightKnots().signum() > 0);
+        if (!clear.isEmpty() && knots && group.take() > 0) {
+            page.wrapped(
+                    "Taken to be clear of every knot: " + String.join(", ", clear)
+                            + ". A part that may have tight knots needs fewer boards: say so with its class.",
+                    "  ");
+        }
     }
 
     private String model(KnotModel model) {
