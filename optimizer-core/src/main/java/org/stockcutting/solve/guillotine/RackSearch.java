@@ -13,7 +13,7 @@ import org.stockcutting.solve.instance.WorkMeter;
  * Racks of boards that are all different, with bad zones: column generation with {@link RackPricing}, one pattern at most of every board, and
  * dives. With few types and many boards nearly all boards have whole patterns in the programme; these are fixed at once, then the
  * most used one, with new patterns for what is missing; ruin and recreate fills the last boards. What is bought is chosen before a dive
- * ({@link Purchases}).
+ * ({@link Purchases}, {@link RackAim}).
  *
  * <p>Boards ripped first and boards crosscut first are patterns among others here, so the search is drawn to neither. Patterns stay for
  * later dives, each of which leaves some out by chance.
@@ -71,9 +71,7 @@ final class RackSearch {
     private final Set<String> known = new HashSet<>();
     private List<PriceList.Column> used = List.of();
     private List<int[]> purchases = List.of();
-    private int @Nullable [] purchase;
-    private double[] costs = {};
-    private double room;
+    private RackAim aim;
     private long goal = -1;
     private double root;
     private int hopeless;
@@ -88,6 +86,7 @@ final class RackSearch {
         this.pricing = new RackPricing(yard, dice);
         this.refit = new Refit(model, dice);
         this.walk = new Walk(yard, dice);
+        this.aim = RackAim.within(model, 0);
     }
 
     /** True for boards with bad zones, in sizes that tables can hold. */
@@ -124,15 +123,42 @@ final class RackSearch {
     /** Dives once; a draft without anything missing that costs no more than this, or null. */
     @Nullable Draft run(WorkMeter meter, long cost) {
         dives++;
-        begin(cost);
+        if (cost != goal) {
+            goal = cost;
+            purchases = Purchases.within(model, cost);
+            hopeless = 0;
+        }
+        if (purchases.isEmpty()) {
+            aim = RackAim.within(model, cost);
+            return dive(meter);
+        }
+        int[] purchase = purchases.get(dives == 1 ? 0 : likely(purchases.size()));
+        aim = RackAim.from(model, cost, purchase);
+        Draft found = dive(meter);
+        if (hopeless > 0 && purchases.size() > 1) {
+            purchases.remove(purchase);
+        }
+        return found;
+    }
+
+    /** Dives once where boards on hand do not give everything; a draft in which less than this weight is missing, or null. */
+    @Nullable Draft runShort(WorkMeter meter, long missingWeight) {
+        dives++;
+        aim = RackAim.lessMissing(model, missingWeight);
+        return dive(meter);
+    }
+
+    private int likely(int choices) {
+        return Math.min(dice.below(choices), dice.below(LIKELY));
+    }
+
+    private @Nullable Draft dive(WorkMeter meter) {
+        choosePatterns();
         Draft fixed = new Draft(yard);
         RestProgramme programme = solved(fixed, dives < LATER ? ROOT_ROUNDS : LATER_ROUNDS, meter);
         root = programme.value();
-        if (root > room) {
+        if (root > aim.room()) {
             hopeless++;
-            if (purchases.size() > 1) {
-                purchases.remove(purchase);
-            }
             return null;
         }
         hopeless = 0;
@@ -142,17 +168,17 @@ final class RackSearch {
         int inARow = 0;
         while (!meter.isExhausted() && inARow < BANS_IN_A_ROW && banned.size() < MOST_BANS) {
             Draft next = fixed.copy();
-            boolean whole = fixWhole(next, programme, cost);
+            boolean whole = fixWhole(next, programme);
             int chosen = whole ? -1 : choose(programme, banned, noise);
             if (rest(programme) <= boards || (!whole && chosen < 0)) {
                 break;
             }
             if (!whole) {
-                fix(next, programme.columns().get(chosen), cost);
+                fix(next, programme.columns().get(chosen));
             }
             boolean same = next.boards.size() == fixed.boards.size();
             RestProgramme after = same ? programme : solved(next, ROUNDS, meter);
-            if (whole || (!same && spent(next) + after.value() <= room * (1 + 1e-9))) {
+            if (whole || (!same && aim.of(next) + after.value() <= aim.room() * (1 + 1e-9))) {
                 fixed = next;
                 programme = after;
                 inARow = 0;
@@ -161,17 +187,10 @@ final class RackSearch {
                 inARow++;
             }
         }
-        return finish(fixed, cost, meter);
+        return finish(fixed, meter);
     }
 
-    private void begin(long cost) {
-        if (cost != goal) {
-            goal = cost;
-            purchases = Purchases.within(model, cost);
-            hopeless = 0;
-        }
-        purchase = purchases.isEmpty() ? null : purchases.get(dives == 1 ? 0 : aim(purchases.size()));
-        weigh(cost);
+    private void choosePatterns() {
         if (pool.size() > MOST_KEPT) {
             pool.subList(0, pool.size() - MOST_KEPT).clear();
         }
@@ -181,41 +200,6 @@ final class RackSearch {
                 used.add(column);
             }
         }
-    }
-
-    /**
-     * Where what is bought is settled, money says nothing any more: then the programme goes for the least wood, and knows how much of it
-     * there is to spare.
-     */
-    private void weigh(long cost) {
-        costs = new double[model.stocks];
-        room = purchase == null ? cost : 0;
-        for (int s = 0; s < costs.length; s++) {
-            costs[s] = purchase == null ? model.stock(s).cost() : model.boardArea(s);
-            room += purchase == null ? 0 : purchase[s] * costs[s];
-        }
-    }
-
-    private double spent(Draft draft) {
-        return draft.boards.stream().mapToDouble(board -> costs[board.stock]).sum();
-    }
-
-    private int aim(int choices) {
-        return Math.min(dice.below(choices), dice.below(LIKELY));
-    }
-
-    /** How many boards of each stock may still be taken. */
-    private int[] available(Draft draft) {
-        int[] available = new int[model.stocks];
-        for (int s = 0; s < available.length; s++) {
-            available[s] = purchase == null ? draft.available(s) : purchase[s];
-        }
-        if (purchase != null) {
-            for (Board board : draft.boards) {
-                available[board.stock] -= available[board.stock] == Integer.MAX_VALUE ? 0 : 1;
-            }
-        }
-        return available;
     }
 
     /** Boards that the programme still uses. */
@@ -228,11 +212,11 @@ final class RackSearch {
     }
 
     /** Fixes every board that the programme cuts by one pattern alone; false if there is none. */
-    private boolean fixWhole(Draft draft, RestProgramme programme, long cost) {
+    private boolean fixWhole(Draft draft, RestProgramme programme) {
         int before = draft.boards.size();
         for (int c = 0; c < programme.columns().size(); c++) {
             if (programme.use(c) >= WHOLE) {
-                fix(draft, programme.columns().get(c), cost);
+                fix(draft, programme.columns().get(c));
             }
         }
         return draft.boards.size() > before;
@@ -252,9 +236,8 @@ final class RackSearch {
         return chosen;
     }
 
-    private void fix(Draft draft, PriceList.Column column, long cost) {
-        boolean dear = draft.cost() + model.stock(column.stock()).cost() > cost;
-        if (!dear && available(draft)[column.stock()] > 0) {
+    private void fix(Draft draft, PriceList.Column column) {
+        if (aim.allowance().allows(draft, column.stock())) {
             Board board = Pruning.within(board(column), RestProgramme.most(draft));
             if (!board.isEmpty()) {
                 draft.add(board);
@@ -290,14 +273,14 @@ final class RackSearch {
     /** The programme for what a draft misses, with new patterns while it takes up too much of the room there is. */
     private RestProgramme solved(Draft draft, int rounds, WorkMeter meter) {
         double share = FIRST_SHARE + (LAST_SHARE - FIRST_SHARE) * draft.boards.size() / model.stocks;
-        double enough = root + share * (room - root);
-        RestProgramme programme = new RestProgramme(model, draft, available(draft), costs);
+        double enough = root + share * (aim.room() - root);
+        RestProgramme programme = aim.programme(draft);
         used.forEach(programme::add);
         programme.solve();
         int places = dives == 1 && draft.boards.isEmpty() ? 0 : RackPricing.MOST_PLACES;
         int fruitless = 0;
         boolean going = true;
-        for (int n = 0; n < rounds && going && spent(draft) + programme.value() > enough; n++) {
+        for (int n = 0; n < rounds && going && aim.of(draft) + programme.value() > enough; n++) {
             pricing.places(places);
             boolean gained = price(programme, draft, meter);
             double before = programme.value();
@@ -314,7 +297,7 @@ final class RackSearch {
     /** Adds patterns by which the programme gets cheaper; false if none was found. */
     private boolean price(RestProgramme programme, Draft draft, WorkMeter meter) {
         double[] worths = programme.worths();
-        int[] available = available(draft);
+        int[] available = aim.allowance().left(draft);
         int[] most = RestProgramme.most(draft);
         pricing.set(worths);
         boolean gained = false;
@@ -328,13 +311,13 @@ final class RackSearch {
 
     private boolean gain(RestProgramme programme, int stock, int[] most, double[] worths, int moves) {
         ExactPricing.Priced priced = pricing.price(stock);
-        if (programme.gain(stock, priced.value()) <= LITTLE * costs[stock]) {
+        if (programme.gain(stock, priced.value()) <= LITTLE * aim.of(stock)) {
             return false;
         }
         Board start = board(new PriceList.Column(stock, new double[0], priced.pattern()));
         Board refitted = refit.improved(Pruning.within(start, most), most, worths, moves);
         PriceList.Column column = PriceList.Column.of(refitted);
-        boolean gains = programme.gain(column, worths) > LITTLE * costs[stock] && programme.add(column);
+        boolean gains = programme.gain(column, worths) > LITTLE * aim.of(stock) && programme.add(column);
         if (gains) {
             keep(column);
             used.add(column);
@@ -343,30 +326,27 @@ final class RackSearch {
     }
 
     /** Fills the last boards by search, at last with all boards free. */
-    private @Nullable Draft finish(Draft fixed, long cost, WorkMeter meter) {
-        Draft rest = walk(fixed.rest(), cost, REST_STEPS, meter);
+    private @Nullable Draft finish(Draft fixed, WorkMeter meter) {
+        Draft rest = walk(fixed.rest(), REST_STEPS, meter);
         Draft all = fixed.copy();
         rest.boards.forEach(all::add);
-        if (isMissing(all)) {
-            all = walk(all, cost, WHOLE_STEPS, meter);
+        if (aim.isMissing(all)) {
+            all = walk(all, WHOLE_STEPS, meter);
             learn(all);
         }
-        return isMissing(all) ? null : all;
-    }
-
-    private static boolean isMissing(Draft draft) {
-        return !Answers.isAllPlaceable(draft);
+        return aim.isMissing(all) ? null : all;
     }
 
     /** The first draft of a walk that misses nothing, else the one at which it ends. */
-    private Draft walk(Draft start, long cost, long steps, WorkMeter meter) {
+    private Draft walk(Draft start, long steps, WorkMeter meter) {
         WorkMeter part = meter.part(steps);
-        walk.start(start, Allowance.of(model, cost), missing, MEMORY);
+        double[] shortfall = aim.shortfall();
+        walk.start(start, aim.allowance(), shortfall == null ? missing : shortfall, MEMORY);
         Draft last = walk.current();
-        while (isMissing(last) && part.spend(Weights.of(yard.takeOperations()))) {
+        while (aim.isMissing(last) && part.spend(Weights.of(yard.takeOperations()))) {
             last = walk.move();
         }
         meter.absorb(part);
-        return isMissing(last) ? walk.current() : last;
+        return aim.isMissing(last) ? walk.current() : last;
     }
 }

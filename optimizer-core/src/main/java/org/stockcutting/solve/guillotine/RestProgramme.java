@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.stockcutting.solve.lp.RevisedSimplex;
 
 /**
@@ -30,7 +31,7 @@ final class RestProgramme {
 
     /** @param rest what is missing, and the boards that may still be taken */
     RestProgramme(Model model, Draft rest) {
-        this(model, rest, available(model, rest), costs(model));
+        this(model, rest, available(model, rest), costs(model), null);
     }
 
     /** With no more boards in all than these. */
@@ -53,8 +54,9 @@ final class RestProgramme {
     /**
      * @param available how many boards of each stock may still be taken, {@link Integer#MAX_VALUE} for any number
      * @param costs what a board of each stock counts
+     * @param shortfall what a piece counts that is left out; null to leave nothing out if it can be helped
      */
-    RestProgramme(Model model, Draft rest, int[] available, double[] costs) {
+    RestProgramme(Model model, Draft rest, int[] available, double[] costs, double @Nullable [] shortfall) {
         this.model = model;
         this.costs = costs.clone();
         this.most = most(rest);
@@ -64,6 +66,7 @@ final class RestProgramme {
         int rows = 0;
         for (int t = 0; t < model.types; t++) {
             rowOfType[t] = rest.left[t] > 0 && model.hasPlace(t) ? rows++ : -1;
+            dearest = shortfall == null ? dearest : Math.max(dearest, shortfall[t]);
         }
         for (int s = 0; s < model.stocks; s++) {
             dearest = Math.max(dearest, costs[s]);
@@ -77,7 +80,7 @@ final class RestProgramme {
             if (rowOfType[t] >= 0) {
                 atLeast[rowOfType[t]] = true;
                 sides[rowOfType[t]] = rest.left[t];
-                penalties[rowOfType[t]] = PENALTY;
+                penalties[rowOfType[t]] = shortfall == null ? PENALTY : shortfall[t] / dearest;
             }
         }
         for (int s = 0; s < model.stocks; s++) {

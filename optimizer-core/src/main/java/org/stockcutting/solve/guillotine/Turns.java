@@ -184,13 +184,15 @@ final class Turns {
 
     /** On a rack of boards with zones dives find more than the search does, so they get more of the work. */
     private void rack(WorkMeter meter, long steps) {
-        if (rack == null || !search.isComplete()) {
+        if (rack == null) {
             return;
         }
         WorkMeter part = meter.part(steps);
         rack.learn(search.best());
         while (!isRackDone() && !search.isProved() && part.spend(0)) {
-            Draft found = rack.run(part, search.goal());
+            Draft best = search.best();
+            Draft found =
+                    search.isComplete() ? rack.run(part, search.goal()) : rack.runShort(part, best.missingWeight());
             if (found != null) {
                 search.take(found);
                 improved(found);
@@ -201,7 +203,7 @@ final class Turns {
 
     private boolean isRackDone() {
         return rack == null
-                || !search.isComplete()
+                || !(search.isComplete() || RackAim.isAllOnHand(yard.model))
                 || rack.isHopeless()
                 || rack.dives() >= mostRackDives(yard.model.instance);
     }

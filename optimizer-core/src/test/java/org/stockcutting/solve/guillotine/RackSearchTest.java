@@ -48,6 +48,45 @@ class RackSearchTest {
         assertThat(better).as("racks on which the first filling buys boards").isGreaterThan(3);
     }
 
+    /** Of twice as many pieces as the rack gives, at least what it is known to give is placed; the first filling places less. */
+    @Test
+    void fromBoardsOnHandNearlyAllIsPlacedThatTheyGive() {
+        double known = 0;
+        double first = 0;
+        double placed = 0;
+        for (long seed = 0; seed < 4; seed++) {
+            Instance rack = Racks.onHand(Racks.enough(seed, 12, 8));
+            int[] twice =
+                    rack.items().stream().mapToInt(item -> 2 * item.demand()).toArray();
+            Instance instance = Racks.wanting(rack, twice);
+            Yard yard = new Yard(new Model(instance));
+            Draft best = new Filling(yard).build(Filling.Order.AREA, Filling.BEST_TRIAL, RootCut.CROSSCUT);
+            known += weight(rack) / (double) weight(instance);
+            first += 1 - best.missingWeight() / (double) weight(instance);
+            assertThat(RackAim.isAllOnHand(yard.model)).isTrue();
+            RackSearch search = search(yard, seed);
+            WorkMeter meter = steps(400_000);
+            while (!search.isHopeless() && meter.spend(0)) {
+                search.learn(best);
+                Draft found = search.runShort(meter, best.missingWeight());
+                if (found != null) {
+                    assertThat(found.missingWeight()).isLessThan(best.missingWeight());
+                    best = found;
+                }
+            }
+            assertThat(LayoutCheck.faults(instance, new Answers(new AreaBound(yard.model)).interim(best)))
+                    .isEmpty();
+            placed += 1 - best.missingWeight() / (double) weight(instance);
+        }
+        assertThat(placed).isGreaterThanOrEqualTo(known).isGreaterThan(first);
+    }
+
+    private static long weight(Instance instance) {
+        return instance.items().stream()
+                .mapToLong(item -> item.weight() * item.demand())
+                .sum();
+    }
+
     @Test
     void itGivesUpWhereTheWoodIsTooLittle() {
         Instance instance = Racks.enough(3, 4, 4);

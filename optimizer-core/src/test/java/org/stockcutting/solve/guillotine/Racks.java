@@ -36,6 +36,18 @@ final class Racks {
         return new Racks(seed, types, seed % 2).rack(boards);
     }
 
+    /** The same boards without what is for sale. */
+    static Instance onHand(Instance instance) {
+        return new Instance(
+                instance.items(),
+                instance.stocks().stream().filter(stock -> stock.cost() == 0).toList(),
+                instance.crosscutKerf(),
+                instance.ripKerf(),
+                instance.limits(),
+                instance.keep(),
+                instance.groups());
+    }
+
     /** The same boards with other demand. */
     static Instance wanting(Instance instance, int[] demand) {
         List<ItemType> items = new ArrayList<>();
