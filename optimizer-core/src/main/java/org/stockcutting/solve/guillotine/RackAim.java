@@ -23,12 +23,7 @@ final class RackAim {
     private final long left;
 
     private RackAim(
-            Model model,
-            Allowance allowance,
-            double[] counts,
-            double @Nullable [] shortfall,
-            double room,
-            long left) {
+            Model model, Allowance allowance, double[] counts, double @Nullable [] shortfall, double room, long left) {
         this.model = model;
         this.allowance = allowance;
         this.counts = counts;
@@ -110,7 +105,7 @@ final class RackAim {
     }
 
     RestProgramme programme(Draft draft) {
-        return new RestProgramme(model, draft, allowance.left(draft), counts, shortfall);
+        return new RestProgramme(model, draft, allowance, counts, shortfall);
     }
 
     /** True if too much is missing. */

@@ -31,12 +31,12 @@ final class RestProgramme {
 
     /** @param rest what is missing, and the boards that may still be taken */
     RestProgramme(Model model, Draft rest) {
-        this(model, rest, available(model, rest), costs(model), null);
+        this(model, rest, Allowance.of(model, Long.MAX_VALUE));
     }
 
     /** With no more boards in all than these. */
     RestProgramme(Model model, Draft rest, Allowance allowed) {
-        this(model, rest, allowed.left(rest), costs(model));
+        this(model, rest, allowed, costs(model), null);
     }
 
     private static double[] costs(Model model) {
@@ -45,18 +45,13 @@ final class RestProgramme {
         return costs;
     }
 
-    private static int[] available(Model model, Draft rest) {
-        int[] available = new int[model.stocks];
-        Arrays.setAll(available, rest::available);
-        return available;
-    }
-
     /**
-     * @param available how many boards of each stock may still be taken, {@link Integer#MAX_VALUE} for any number
+     * @param allowed the most boards in all
      * @param costs what a board of each stock counts
      * @param shortfall what a piece counts that is left out; null to leave nothing out if it can be helped
      */
-    RestProgramme(Model model, Draft rest, int[] available, double[] costs, double @Nullable [] shortfall) {
+    RestProgramme(Model model, Draft rest, Allowance allowed, double[] costs, double @Nullable [] shortfall) {
+        int[] available = allowed.left(rest);
         this.model = model;
         this.costs = costs.clone();
         this.most = most(rest);
