@@ -9,6 +9,7 @@ import org.stockcutting.blank.RoughPiece.Stage;
 import org.stockcutting.job.AllowanceProfile;
 import org.stockcutting.job.Job;
 import org.stockcutting.length.Length;
+import org.stockcutting.part.Ends;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
@@ -54,8 +55,7 @@ public final class BlankPlanner {
 
     private static RoughPiece whole(Job job, Part part, @Nullable AllowanceProfile profile) {
         int behind = part.isNested() ? 1 : part.gang();
-        Length apart = job.shop().kerf().crosscut().times(behind - 1L);
-        Length all = part.coreLength().times(behind).plus(apart);
+        Length all = part.coreLength().plus(pitch(job, part).times(behind - 1L));
         Length length = profile == null ? all : all.plus(profile.length());
         RoughSection section;
         Stage rough;
@@ -72,6 +72,19 @@ public final class BlankPlanner {
             rough = new Stage(ROUGH, length, null, null);
         }
         return RoughPiece.uniform(part, Kind.WHOLE, 1, length, section, null, trail(part, rough));
+    }
+
+    /** From one part to the next behind it in the same piece. */
+    public static Length pitch(Job job, Part part) {
+        Length kerf = job.shop().kerf().crosscut();
+        Ends ends = part.shaping().ends();
+        return ends != null && part.coreSection() instanceof Section.Measured measured
+                ? ends.pitch(
+                        part.coreLength(),
+                        measured.width(),
+                        kerf,
+                        job.writing().unit().isImperial())
+                : part.coreLength().plus(kerf);
     }
 
     /** Width before anything is tapered: that of the part, or of the blank that it shares with another. */

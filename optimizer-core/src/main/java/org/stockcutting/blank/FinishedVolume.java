@@ -3,6 +3,7 @@ package org.stockcutting.blank;
 import java.math.BigInteger;
 import org.stockcutting.length.Length;
 import org.stockcutting.length.Volume;
+import org.stockcutting.part.Ends;
 import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
 import org.stockcutting.part.Taper;
@@ -17,7 +18,10 @@ public final class FinishedVolume {
 
     /** Volume of one copy of a part that has this section. */
     public static Volume of(Part part, Section.Measured section) {
-        Volume whole = Volume.of(part.coreLength(), section.width(), section.thickness());
+        Ends ends = part.shaping().ends();
+        // Two triangles as high as the part is wide are as much as one rectangle.
+        Length along = ends == null ? part.coreLength() : part.coreLength().minus(ends.slope(section.width()));
+        Volume whole = Volume.of(along, section.width(), section.thickness());
         Taper taper = part.shaping().taper();
         Length start = part.shaping().taperStart(part.coreLength());
         if (taper == null || !taper.nest() || start == null) {

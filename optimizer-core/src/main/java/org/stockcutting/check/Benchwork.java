@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.length.Length;
+import org.stockcutting.part.Ends;
+import org.stockcutting.part.Part;
 import org.stockcutting.pattern.Direction;
 import org.stockcutting.pattern.PlacedPiece;
 import org.stockcutting.plan.SequenceStep;
@@ -82,6 +84,11 @@ final class Benchwork {
                     cutApart(piece, work, step, wrong);
                 } else {
                     saw(work, step, wrong);
+                }
+            }
+            case MITRE -> {
+                if (piece != null) {
+                    mitre(piece, work, step, wrong);
                 }
             }
             case MARK, BORE, TAPER -> shape(work, step, wrong);
@@ -219,6 +226,57 @@ final class Benchwork {
             wrong.add("the next number of the gang is there already");
         }
         pieces.put(next, rest);
+    }
+
+    /** Both ends of one part are mitred, at a stop from long point to long point; where it is the first of a stick it comes off. */
+    private void mitre(Piece piece, Workpiece work, SequenceStep step, List<String> wrong) {
+        Part part = work.milling.rough().part();
+        Ends ends = part.shaping().ends();
+        SawCut cut = step.cut();
+        long to = work.milling.length();
+        if (ends == null || work.mitred || cut == null || cut.direction() != Direction.CROSSCUT) {
+            wrong.add("there is nothing to mitre");
+            return;
+        }
+        if (!work.isFlat() || work.width != work.widthToReach()) {
+            wrong.add("is mitred before it is planed and ripped");
+        }
+        SetUp setUp = step.setUp();
+        boolean atStop = setUp != null
+                && setUp.machine().equals("mitre-" + ends.angle().word())
+                && setUp.stop().nanometres() == to;
+        if (!atStop || cut.reading().nanometres() != to || work.length < to) {
+            wrong.add("is to be mitred at " + Inspection.mm(to));
+        }
+        if (!isAt(cut.on(), work)) {
+            wrong.add("lies on the saw with another size than it has");
+        }
+        Workpiece done = work.parted(piece.number(), to, 1);
+        done.mitred = true;
+        Workpiece left = done;
+        long needed = 0;
+        if (work.parts > 1) {
+            long pitch = Mitre.pitch(
+                    ends,
+                    to,
+                    work.milling.width(),
+                    facts.crosscutKerf(),
+                    facts.job().writing().unit().isImperial());
+            left = work.parted(piece.number() + 1, work.length - pitch, work.parts - 1);
+            needed = to + (work.parts - 2) * pitch;
+            if (pieces.put(new Piece(piece.part(), piece.number() + 1, null), left) != null) {
+                wrong.add("the next number of the stick is there already");
+            }
+        }
+        pieces.put(piece, done);
+        Wood said = cut.left();
+        if (said == null || !isAt(said, left)) {
+            wrong.add("leaves another size than is said");
+        }
+        long spare = work.parts > 1 ? left.length - needed : work.length - to - facts.crosscutKerf();
+        if (cut.slack().isNegative() || cut.slack().nanometres() > Math.max(0, spare)) {
+            wrong.add("the slack of " + cut.slack() + " is more than there is room for");
+        }
     }
 
     /** A stop, or none where it does not reach so far. */

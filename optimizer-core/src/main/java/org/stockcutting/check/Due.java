@@ -110,7 +110,8 @@ record Due(int mark, StepKind kind, @Nullable SetUp setUp, Shape shape) {
 
     /** What is wrong with doing this now to a piece; what else is due on it is in the list. */
     void judge(Workpiece work, List<Due> others, List<String> wrong) {
-        boolean endFinal = work.length == work.finalLength();
+        boolean mitreDue = work.milling.rough().part().shaping().ends() != null && !work.mitred;
+        boolean endFinal = work.length == work.finalLength() && !mitreDue;
         boolean edgeFinal = work.width == work.widthToReach();
         boolean last = kind == StepKind.TAPER || Shape.FROM_THE_WORK.equals(shape.purpose());
         if (!work.isFlat()) {

@@ -51,7 +51,11 @@ record Facts(Job job, SortedMap<String, Board> boards, SortedMap<String, Rough> 
         BigInteger length = big(part.length().nanometres() - Rough.onEnds(part));
         if (part.section() instanceof Section.Measured measured) {
             long width = measured.width().nanometres() - Rough.onEdges(part);
-            BigInteger whole = length.multiply(big(width))
+            long slope = part.shaping().ends() == null
+                    ? 0
+                    : Mitre.slope(part.shaping().ends(), width);
+            BigInteger whole = length.subtract(big(slope))
+                    .multiply(big(width))
                     .multiply(big(measured.thickness().nanometres()));
             return whole.subtract(nestedAway(part, length.longValueExact(), width, measured));
         }

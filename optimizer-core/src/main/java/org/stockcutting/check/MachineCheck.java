@@ -55,6 +55,7 @@ final class MachineCheck {
         if (rough == null
                 || rough.asItComes()
                 || rough.isPair()
+                || rough.part().shaping().ends() != null
                 || !(rough.part().making() instanceof Making.Milled)
                 || !looked.add(piece.part())) {
             return;

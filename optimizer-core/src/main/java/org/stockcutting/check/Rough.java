@@ -65,9 +65,7 @@ record Rough(
         if (making instanceof Making.Milled milled) {
             AllowanceProfile add = profile(job, milled.profile());
             long rough = thickness + nm(add.thickness());
-            long apart =
-                    Math.multiplyExact(milled.gang() - 1L, nm(job.shop().kerf().crosscut()));
-            long all = Math.addExact(Math.multiplyExact(length, (long) milled.gang()), apart);
+            long all = behind(part, job, length, width, milled.gang());
             long straight = width + besides(part, job, width);
             return whole(part, all + nm(add.length()), straight + nm(add.width()), rough, rough > thickness);
         }
@@ -106,7 +104,27 @@ record Rough(
                     0,
                     0);
         }
-        return whole(part, length, width + besides(part, job, width), thickness, false);
+        return whole(part, behind(part, job, length, width, 1), width + besides(part, job, width), thickness, false);
+    }
+
+    /** Length of all that come one behind the other: mitred ones share a stick, others a gang. */
+    private static long behind(Part part, Job job, long length, long width, int gang) {
+        long next = length + nm(job.shop().kerf().crosscut());
+        int parts = gang;
+        if (part.shaping().ends() != null) {
+            next = pitch(part, job, length, width);
+            parts = part.shaping().ends().stick();
+        }
+        return Math.addExact(length, Math.multiplyExact(next, parts - 1L));
+    }
+
+    private static long pitch(Part part, Job job, long length, long width) {
+        return Mitre.pitch(
+                java.util.Objects.requireNonNull(part.shaping().ends()),
+                length,
+                width,
+                nm(job.shop().kerf().crosscut()),
+                job.writing().unit().isImperial());
     }
 
     /** How much wider a straight blank for two tapered parts head to foot is than one of them: the other's foot, the slope, the cut. */
@@ -170,6 +188,9 @@ record Rough(
     int gang() {
         if (isPair()) {
             return 2;
+        }
+        if (part.shaping().ends() != null) {
+            return part.shaping().ends().stick();
         }
         return part.making() instanceof Making.Milled milled ? milled.gang() : 1;
     }

@@ -22,6 +22,8 @@ final class Workpiece {
     @Nullable Workpiece mate;
     /** True if it is the one whose number the blank goes by. */
     boolean first = true;
+    /** True once both ends are mitred, where they are to be. */
+    boolean mitred;
     /** How many parts it still holds. */
     int parts = 1;
     /** What is still to be marked, bored and tapered. */
@@ -115,6 +117,13 @@ final class Workpiece {
     /** True if nothing is left to be done. */
     boolean isDone() {
         boolean glued = !milling.isGlued() || panel;
-        return parts == 1 && glued && isFlat() && length == finalLength() && width == widthToReach() && due.isEmpty();
+        boolean square = milling.rough().part().shaping().ends() == null;
+        return parts == 1
+                && (square || mitred)
+                && glued
+                && isFlat()
+                && length == finalLength()
+                && width == widthToReach()
+                && due.isEmpty();
     }
 }

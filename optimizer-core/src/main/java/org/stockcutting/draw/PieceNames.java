@@ -74,7 +74,8 @@ public final class PieceNames {
     /** The copies that a step works on: all of a gang until it is cut apart. */
     public List<Integer> numbers(SequenceStep step, SequenceStep.Piece piece) {
         SequenceStep.SawCut cut = step.cut();
-        boolean apart = step.kind() == StepKind.CROSSCUT && cut != null && cut.to() == null;
+        boolean apart =
+                step.kind() == StepKind.MITRE || (step.kind() == StepKind.CROSSCUT && cut != null && cut.to() == null);
         boolean nested = job.parts().stream().anyMatch(part -> part.id().equals(piece.part()) && part.isNested());
         if ((apart && !nested) || step.shape() != null) {
             return List.of(piece.number());

@@ -16,6 +16,7 @@ import org.stockcutting.material.Grain;
 import org.stockcutting.part.Binding;
 import org.stockcutting.part.CutFrom;
 import org.stockcutting.part.Edging;
+import org.stockcutting.part.Ends;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
@@ -97,6 +98,9 @@ public final class CsvTables {
                 .plain("taper.foot", p -> taper(p, t -> lengths.exact(t.foot())))
                 .plain("taper.faces", p -> taper(p, t -> t.faces().word()))
                 .plain("taper.nest", p -> p.isNested() ? "yes" : null)
+                .plain("ends.angle", p -> ends(p, e -> e.angle().word()))
+                .plain("ends.stick", p -> ends(p, e -> e.stick() == 1 ? null : Integer.valueOf(e.stick())))
+                .plain("ends.flip", p -> ends(p, e -> e.flip() ? "yes" : null))
                 .plain(
                         "fit",
                         p -> p.shaping().fit() == Shaping.Fit.TO_SIZE
@@ -123,6 +127,10 @@ public final class CsvTables {
     private static @Nullable String binding(Part part) {
         Binding binding = part.selection().binding();
         return part.group() == null || binding == Binding.SAME_BOARD ? null : binding.word();
+    }
+
+    private static @Nullable Object ends(Part part, Function<Ends, @Nullable Object> value) {
+        return part.shaping().ends() == null ? null : value.apply(part.shaping().ends());
     }
 
     private static @Nullable Object taper(Part part, Function<Taper, @Nullable Object> value) {

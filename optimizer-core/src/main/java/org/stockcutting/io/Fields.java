@@ -21,6 +21,7 @@ import org.stockcutting.length.LengthUnit;
 import org.stockcutting.material.Grain;
 import org.stockcutting.material.WoodClass;
 import org.stockcutting.part.Binding;
+import org.stockcutting.part.Ends;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Shaping;
 import org.stockcutting.part.ShowFaces;
@@ -209,7 +210,7 @@ public final class Fields {
                         LENGTH,
                         "how much shorter or narrower is acceptable, for near misses; nothing where absent")
                 .may("grades", LIST, "names of the grades it takes; absent takes any wood, graded or not")
-                .later("ends", "angles of the ends")
+                .may("ends", OBJECT, "both ends are mitred; the length is from long point to long point")
                 .may("taper", OBJECT, "it gets smaller towards its far end")
                 .may("marks", LIST, "what is marked on it, and bored")
                 .may("cutFrom", OBJECT, "the maker's own choice of wood, kept by every plan")
@@ -238,6 +239,17 @@ public final class Fields {
                         "nest",
                         BOOLEAN,
                         "true: two lie head to foot in one straight blank, which the first taper cut parts")
+                .in("/parts/*/ends")
+                .needsWord(
+                        "angle",
+                        Words.of(Ends.Angle.values(), Ends.Angle::word),
+                        "degrees off square, the same at both ends")
+                .later("angles", "another angle at each end")
+                .or("stick", INTEGER, "1", "how many come one behind the other out of one straight piece")
+                .may(
+                        "flip",
+                        BOOLEAN,
+                        "true: every second one of a stick may be turned over, so that neighbours share a cut")
                 .in("/parts/*/marks/*")
                 .needs("purpose", TEXT, "what it is for")
                 .may("fromEnd", LENGTH, "reading from the reference end; a line along the part where absent")

@@ -12,7 +12,9 @@ import static org.stockcutting.io.FieldType.TEXT;
 import static org.stockcutting.io.FieldType.VOLUME;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.stockcutting.job.Goal;
+import org.stockcutting.part.Ends;
 import org.stockcutting.part.Shaping;
 import org.stockcutting.part.Side;
 import org.stockcutting.part.Taper;
@@ -35,7 +37,10 @@ public final class PlanFields {
     static final List<String> DERIVED = List.of("buyingList", "offcuts", "cutSequence", "setUps", "yield", "warnings");
 
     private static final List<String> KINDS = Words.of(StepKind.values(), StepKind::word);
-    private static final List<String> MACHINES = List.of("crosscut", "rip", "planer", "gauge", "drill");
+    private static final List<String> MACHINES = Stream.concat(
+                    Stream.of("crosscut", "rip", "planer", "gauge", "drill"),
+                    Stream.of(Ends.Angle.values()).map(angle -> "mitre-" + angle.word()))
+            .toList();
 
     /** Fields of a plan document. */
     public static final FieldTable PLAN = FieldTable.of()

@@ -3,6 +3,7 @@ package org.stockcutting.io;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.stockcutting.length.LengthWriter;
+import org.stockcutting.part.Ends;
 import org.stockcutting.part.Mark;
 import org.stockcutting.part.Shaping;
 import org.stockcutting.part.Taper;
@@ -21,6 +22,16 @@ final class ShapingNodes {
             node.put("faces", taper.faces().word());
             if (taper.nest()) {
                 node.put("nest", true);
+            }
+        }
+        Ends ends = shaping.ends();
+        if (ends != null) {
+            ObjectNode node = part.putObject("ends").put("angle", ends.angle().word());
+            if (ends.stick() > 1) {
+                node.put("stick", ends.stick());
+            }
+            if (ends.flip()) {
+                node.put("flip", true);
             }
         }
         if (!shaping.marks().isEmpty()) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.length.Length;
+import org.stockcutting.part.Ends;
 import org.stockcutting.part.Mark;
 import org.stockcutting.part.Shaping;
 import org.stockcutting.part.Taper;
@@ -25,7 +26,17 @@ final class ShapingReader {
                 marks,
                 Or.of(part.word("fit", Shaping.Fit.values(), Shaping.Fit::word), Shaping.Fit.TO_SIZE),
                 Or.of(part.word("hand", Shaping.Hand.values(), Shaping.Hand::word), Shaping.Hand.NONE),
-                Or.of(part.length("tolerance"), Length.ZERO));
+                Or.of(part.length("tolerance"), Length.ZERO),
+                ends(part.object("ends")));
+    }
+
+    private static @Nullable Ends ends(@Nullable DocObject ends) {
+        return ends == null
+                ? null
+                : new Ends(
+                        Or.of(ends.word("angle", Ends.Angle.values(), Ends.Angle::word), Ends.Angle.FOUR_SIDES),
+                        Or.of(ends.integer("stick"), 1),
+                        Or.of(ends.bool("flip"), false));
     }
 
     private static @Nullable Taper taper(@Nullable DocObject taper) {

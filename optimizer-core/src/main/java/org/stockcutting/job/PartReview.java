@@ -61,6 +61,7 @@ final class PartReview {
             sizes(at, part);
             new EdgingReview(findings).review(at, part);
             new ShapingReview(job, findings).review(at, part);
+            new EndsReview(job, findings).review(at, part);
             making(at, part);
             group(at, i, part);
             new CutFromReview(job, findings).review(at, part);

@@ -36,7 +36,10 @@ public record UsualGang(
     public static @Nullable UsualGang of(Job job, Part part) {
         AllowanceProfile add =
                 part.making() instanceof Making.Milled milled ? job.allowances().get(milled.profile()) : null;
-        if (add == null || part.isNested() || !(part.coreSection() instanceof Section.Measured)) {
+        if (add == null
+                || part.isNested()
+                || part.shaping().ends() != null
+                || !(part.coreSection() instanceof Section.Measured)) {
             return null;
         }
         boolean planed = add.thickness().isPositive();

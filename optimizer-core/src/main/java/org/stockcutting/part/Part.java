@@ -124,6 +124,10 @@ public record Part(
         if (taper != null && taper.nest()) {
             return gang == 2 ? this : withShaping(shaping.withTaper(taper.withNest(false)));
         }
+        Ends ends = shaping.ends();
+        if (ends != null) {
+            return withShaping(shaping.withEnds(ends.withStick(gang)));
+        }
         return making instanceof Making.Milled milled ? withMaking(new Making.Milled(milled.profile(), gang)) : this;
     }
 
@@ -169,10 +173,13 @@ public record Part(
         return taper != null && taper.nest();
     }
 
-    /** How many copies of it come out of one rough piece: short parts one behind the other, nested ones in pairs; else 1. */
+    /** How many copies of it come out of one rough piece: short or mitred parts one behind the other, nested ones in pairs; else 1. */
     public int gang() {
         if (isNested()) {
             return 2;
+        }
+        if (shaping.ends() != null) {
+            return shaping.ends().stick();
         }
         return making instanceof Making.Milled milled ? milled.gang() : 1;
     }

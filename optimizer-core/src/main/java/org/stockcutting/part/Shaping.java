@@ -11,15 +11,27 @@ import org.stockcutting.length.Length;
  * @param marks what is marked on it, in the order of the parts list
  * @param fit whether it gets its finished length from the parts list or from the work it goes into
  * @param hand whether it has a mirror image
+ * @param ends how both ends are mitred, or null where they are square
  * @param tolerance how much shorter or narrower is acceptable, at least 0: the plan itself never uses it, near misses ask about it
  */
-public record Shaping(@Nullable Taper taper, List<Mark> marks, Fit fit, Hand hand, Length tolerance) {
+public record Shaping(
+        @Nullable Taper taper,
+        List<Mark> marks,
+        Fit fit,
+        Hand hand,
+        Length tolerance,
+        @Nullable Ends ends) {
 
     /** Nothing is done to it. */
     public static final Shaping NONE = new Shaping(null, List.of(), Fit.TO_SIZE, Hand.NONE);
 
     public Shaping {
         marks = List.copyOf(marks);
+    }
+
+    /** A part with square ends. */
+    public Shaping(@Nullable Taper taper, List<Mark> marks, Fit fit, Hand hand, Length tolerance) {
+        this(taper, marks, fit, hand, tolerance, null);
     }
 
     /** A part whose sizes are what they are. */
@@ -111,16 +123,21 @@ public record Shaping(@Nullable Taper taper, List<Mark> marks, Fit fit, Hand han
 
     /** The same, tapered another way. */
     public Shaping withTaper(@Nullable Taper other) {
-        return new Shaping(other, marks, fit, hand, tolerance);
+        return new Shaping(other, marks, fit, hand, tolerance, ends);
+    }
+
+    /** The same, with other ends. */
+    public Shaping withEnds(@Nullable Ends other) {
+        return new Shaping(taper, marks, fit, hand, tolerance, other);
     }
 
     /** The same, of another hand. */
     public Shaping withHand(Hand other) {
-        return new Shaping(taper, marks, fit, other, tolerance);
+        return new Shaping(taper, marks, fit, other, tolerance, ends);
     }
 
     /** The same, to be that much smaller at most. */
     public Shaping withTolerance(Length other) {
-        return new Shaping(taper, marks, fit, hand, other);
+        return new Shaping(taper, marks, fit, hand, other, ends);
     }
 }

@@ -54,7 +54,7 @@ public record SequenceStep(
     /**
      * One position of one stop, fence or gauge on one machine, until it is moved.
      *
-     * @param machine {@code crosscut}, {@code rip}, {@code planer}, {@code gauge} or {@code drill}
+     * @param machine {@code crosscut}, {@code rip}, {@code planer}, {@code gauge}, {@code drill}, or {@code mitre-} with the angle of a saw set off square
      * @param stop distance from stop or fence to blade, the thickness that the planer leaves, the distance from the gauge's fence to its
      *     pin, or the diameter of the bit
      */

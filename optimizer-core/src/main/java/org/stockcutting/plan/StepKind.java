@@ -20,6 +20,8 @@ public enum StepKind {
     GLUE("glue"),
     /** A glued-up part is sawn to its finished size. */
     FINAL_TRIM("final-trim"),
+    /** Both ends of a part sawn at an angle, from long point to long point; the next of its stick comes after it. */
+    MITRE("mitre"),
     /** A line across or along a piece, from its reference end, its face edge or the work it goes into. */
     MARK("mark"),
     /** A hole is bored where it is marked. */

@@ -42,6 +42,17 @@ final class Cautions {
                 + " Follow the machine's manual.";
     }
 
+    /** What is said where both ends are mitred. */
+    String ofMitre(Length onSaw, boolean turned) {
+        String how = turned
+                ? "Turn the stick over: the cut before has made this one's first end."
+                : "Mitre the first end, then the other at the stop, from long point to long point.";
+        String hold = onSaw.isLessThan(Limits.SHORT_WORK)
+                ? " Short work, under " + size("12 in", "305 mm") + ": hold it with a clamp or a jig, not by hand."
+                : "";
+        return how + hold + " Follow the machine's manual.";
+    }
+
     /** What is said where two parts come from one blank: the cut that parts them makes both slopes. */
     String ofParting(Part part) {
         return "This cut parts two that lie head to foot and makes the slope of both: hold the blank in a tapering jig or on a sled, or saw"

@@ -3,10 +3,14 @@ package org.stockcutting.sequence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import org.stockcutting.blank.BlankPlanner;
 import org.stockcutting.blank.RoughPiece;
 import org.stockcutting.length.Length;
+import org.stockcutting.part.Ends;
+import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
 import org.stockcutting.pattern.Direction;
 import org.stockcutting.pattern.PlacedPiece;
@@ -83,6 +87,10 @@ final class PieceWork {
             collect(route, piece, placed.length(), width, last);
             return;
         }
+        if (route.part().shaping().ends() != null) {
+            mitred(route, piece, board, new Size(placed.length(), width, measured(route, thickness)), last);
+            return;
+        }
         if (route.part().gang() > 1 && !route.part().isNested()) {
             cutApart(route, piece, board, new Size(placed.length(), width, measured(route, thickness)), last);
             return;
@@ -127,6 +135,41 @@ final class PieceWork {
                 on = left;
             }
             shapes.shape(route.part(), piece, board, last);
+        }
+    }
+
+    /** Mitred parts come off their stick one after the other, each with both its ends; what is over falls behind the last. */
+    private void mitred(Route route, Piece first, String board, Size stick, @Nullable Task before) {
+        Part part = route.part();
+        Ends ends = Objects.requireNonNull(part.shaping().ends());
+        Length each = part.coreLength();
+        Length kerf = workshop.kerf(Direction.CROSSCUT);
+        Length pitch = BlankPlanner.pitch(workshop.job(), part);
+        Size on = stick;
+        Task last = before;
+        for (int number : part.gangFrom(first.number())) {
+            int behind = first.number() + part.gang() - 1 - number;
+            Length rest = behind == 0 ? each : on.length().minus(pitch);
+            Length needed =
+                    behind == 0 ? each.plus(kerf) : pitch.times(behind - 1L).plus(each);
+            Length slack = (behind == 0 ? on.length() : rest).minus(needed).max(Length.ZERO);
+            Size left = new Size(rest, on.width(), on.thickness());
+            Piece piece = new Piece(first.part(), number, null);
+            last = workshop.add(
+                    new Workshop.Draft(
+                            StepKind.MITRE,
+                            new SetUp("mitre-" + ends.angle().word(), each),
+                            board,
+                            new SawCut(Direction.CROSSCUT, on.wood(), each, null, left.wood(), slack),
+                            piece,
+                            null,
+                            workshop.cautions().ofMitre(on.length(), ends.flip() && number > first.number()),
+                            null,
+                            null),
+                    Task.Phase.SIZES,
+                    last);
+            on = left;
+            shapes.shape(part, piece, board, last);
         }
     }
 

@@ -37,6 +37,7 @@ import org.stockcutting.material.WoodClass;
 import org.stockcutting.part.Binding;
 import org.stockcutting.part.CutFrom;
 import org.stockcutting.part.Edging;
+import org.stockcutting.part.Ends;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Mark;
 import org.stockcutting.part.Part;
@@ -179,6 +180,19 @@ class JobReaderTest {
                                         Shaping.Fit.TO_SIZE,
                                         Shaping.Hand.NONE)),
                         new Part(
+                                        "frame",
+                                        4,
+                                        in("20"),
+                                        new Section.Measured(in("1.5"), in("0.75")),
+                                        "ash",
+                                        null,
+                                        WoodClass.CLEAR,
+                                        0,
+                                        new Making.AsCut(),
+                                        null,
+                                        null)
+                                .withShaping(Shaping.NONE.withEnds(new Ends(Ends.Angle.FOUR_SIDES, 2, true))),
+                        new Part(
                                         "cleat",
                                         1,
                                         in("12"),
@@ -274,7 +288,7 @@ class JobReaderTest {
                    {"id": "rail", "quantity": 2.5, "length": "30", "width": "3", "thickness": "3/4"},
                    {"id": "post", "quantity": 0, "length": "1/3", "width": "3", "thickness": "3/4"},
                    {"id": "rail", "length": "20", "nominal": "2x99"},
-                   {"id": "top", "length": "20", "width": "20", "thickness": "3/4", "ends": {"left": 45},
+                   {"id": "top", "length": "20", "width": "20", "thickness": "3/4", "ends": {"angle": "45", "angles": [45, 30]},
                     "make": {"as": "glue-up", "staves": {"min": "2", "max": "4", "count": 3}}}
                  ],
                  "stock": [{"id": "s", "length": "8'", "width": "6", "thickness": "3/4"}],
@@ -291,7 +305,7 @@ class JobReaderTest {
                         tuple("/parts/1/length", "not-exact"),
                         tuple("/parts/2/id", "duplicate-id"),
                         tuple("/parts/2/nominal", "unknown-nominal"),
-                        tuple("/parts/3/ends", "not-yet-supported"),
+                        tuple("/parts/3/ends/angles", "not-yet-supported"),
                         tuple("/parts/3/make/staves/count", "impossible-glue-up"),
                         tuple("/stock/0/length", "nothing-left"),
                         tuple("/stock/0/price", "missing-price"),

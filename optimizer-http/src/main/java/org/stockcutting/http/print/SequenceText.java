@@ -129,6 +129,9 @@ final class SequenceText {
             };
         }
         boolean stays = setUp.equals(standing.put(setUp.machine(), setUp));
+        if (step.kind() == StepKind.MITRE) {
+            return ShapeText.mitre(setUp, lengths) + ":";
+        }
         String what = switch (setUp.machine()) {
             case "rip" -> "fence";
             case "planer" -> "planer";

@@ -20,6 +20,12 @@ public final class ShapeText {
         this.lengths = lengths;
     }
 
+    /** What the saw and its stop are set to for mitred ends; the angle stands behind the machine's name. */
+    public static String mitre(SetUp setUp, PrintedLengths lengths) {
+        return "Set the saw to " + setUp.machine().replace("mitre-", "") + " degrees and the stop to "
+                + lengths.part(setUp.stop()) + ", from long point to long point";
+    }
+
     /** True for a mark that only the work can give. */
     public static boolean isFromTheWork(SequenceStep step) {
         Shape shape = step.shape();

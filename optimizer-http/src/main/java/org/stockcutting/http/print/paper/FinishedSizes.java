@@ -24,7 +24,10 @@ final class FinishedSizes {
         Map<String, String> texts = new HashMap<>();
         for (Part part : job.parts()) {
             String size = size(part);
-            if (part.isNested()) {
+            if (part.shaping().ends() != null) {
+                String count = part.gang() == 1 ? "" : part.gang() + " of ";
+                texts.put(part.id(), "mitre to " + count + size);
+            } else if (part.isNested()) {
                 texts.put(part.id(), "taper to 2 of " + size);
             } else if (part.making() instanceof Making.Milled) {
                 texts.put(

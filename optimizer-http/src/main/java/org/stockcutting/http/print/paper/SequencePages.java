@@ -19,6 +19,7 @@ import org.stockcutting.plan.SequenceStep;
 import org.stockcutting.plan.SequenceStep.Piece;
 import org.stockcutting.plan.SequenceStep.SawCut;
 import org.stockcutting.plan.SequenceStep.Wood;
+import org.stockcutting.plan.StepKind;
 import org.stockcutting.report.ChalkMarks;
 
 /** The cut sequence, step by step with a box to tick, grouped by what stop and fence are set to. */
@@ -183,6 +184,9 @@ final class SequencePages {
                 case GLUE -> "Glue up";
                 default -> "Along a drawn line: nothing to set";
             };
+        }
+        if (step.kind() == StepKind.MITRE) {
+            return ShapeText.mitre(setUp, lengths);
         }
         String at = lengths.position(setUp.stop()) + " " + lengths.unit();
         return switch (setUp.machine()) {
