@@ -3,10 +3,12 @@ package org.stockcutting.generate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.jspecify.annotations.Nullable;
 import org.stockcutting.job.AllowanceProfile;
 import org.stockcutting.job.Job;
 import org.stockcutting.length.Length;
 import org.stockcutting.part.Edging;
+import org.stockcutting.part.Ends;
 import org.stockcutting.part.Making;
 import org.stockcutting.part.Mark;
 import org.stockcutting.part.Part;
@@ -20,9 +22,11 @@ public final class RandomShapings {
     private static final String[] PURPOSES = {"shelf peg", "mortise: rail", "groove", "=1+1", "\"lap\", front"};
 
     private final Random random;
+    private final Random mitres;
 
     public RandomShapings(long seed) {
         this.random = new Random(seed);
+        this.mitres = new Random(seed + 45);
     }
 
     /** The same job, most of its parts shaped. */
@@ -47,7 +51,27 @@ public final class RandomShapings {
         boolean any = fitted || taper != null || !marks.isEmpty();
         Shaping.Hand hand = any ? Shaping.Hand.values()[random.nextInt(4)] : Shaping.Hand.NONE;
         boolean odd = hand == Shaping.Hand.PAIRS && part.quantity() % 2 == 1;
-        return new Shaping(taper, marks, fit, odd ? Shaping.Hand.RIGHT : hand);
+        Shaping square = new Shaping(taper, marks, fit, odd ? Shaping.Hand.RIGHT : hand);
+        return fitted || taper != null ? square : square.withEnds(ends(part, job));
+    }
+
+    /** Mitres for some of the parts that are one straight piece with room for them. */
+    private @Nullable Ends ends(Part part, Job job) {
+        boolean plain = part.making() instanceof Making.AsCut
+                || (part.making() instanceof Making.Milled milled && milled.gang() == 1);
+        if (mitres.nextInt(3) > 0
+                || !plain
+                || !part.edging().isNone()
+                || !(part.section() instanceof Section.Measured measured)) {
+            return null;
+        }
+        boolean alone = part.group() != null
+                || part.selection().cutFrom() != null
+                || part.spares() > 0
+                || part.quantity() * job.sets() % 2 != 0;
+        Ends ends = new Ends(
+                Ends.Angle.values()[mitres.nextInt(4)], alone ? 1 : 1 + mitres.nextInt(2), mitres.nextBoolean());
+        return !ends.slope(measured.width()).times(2).isMoreThan(part.length()) ? ends : null;
     }
 
     private static boolean lengthToSpare(Part part, Job job) {
