@@ -1,6 +1,7 @@
 package org.stockcutting.solve.guillotine;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.solve.instance.Weights;
@@ -16,6 +17,9 @@ import org.stockcutting.solve.instance.WorkMeter;
  * that respect what is missing: patterns in use are refitted under the duals; where that gives nothing, exact pricing does, its
  * pattern cut down to what is missing and refitted, and again with every piece too many taking two in a hundred off the type's worth.
  * Patterns stay in the pool, so the next dive starts from a better programme.
+ *
+ * <p>Where no two pieces are alike, exact pricing has nothing to say about plans, and patterns are the boards of the search; a dive is
+ * then short, and there is none before their programme comes within the cost.
  */
 final class Dive {
 
@@ -23,6 +27,16 @@ final class Dive {
     private static final int ROUNDS = 8;
     /** Exact pricings in a round, with less and less worth for types of which there are too many. */
     private static final int TRIES = 8;
+    /** Rounds before and after a fixed pattern where patterns come from the search. */
+    private static final int FIRST_POOL_ROUNDS = 1;
+
+    private static final int POOL_ROUNDS = 2;
+    /** Patterns of the search are forgotten, those that gain least first, when there are more than this; and so many are kept. */
+    private static final int MOST_POOL = 4_000;
+
+    private static final int KEPT_POOL = 3_000;
+    /** Steps for the last boards, and for all, where patterns come from the search. */
+    private static final long POOL_STEPS = 250_000;
 
     private static final double LESS = 0.02;
     /** Moves that refit a pattern in use, and one of exact pricing. */
@@ -44,12 +58,17 @@ final class Dive {
     private static final int LEAST_STAGES = 4;
 
     private static final int MEMORY = 200;
+    /** Operations that one pattern of the pool takes to become a column. */
+    private static final long POOLED = 100;
+
     private static final long REST_STEPS = 400_000;
     private static final long WHOLE_STEPS = 300_000;
 
     private final Yard yard;
     private final Model model;
     private final ColumnBound bound;
+    private final BoardPool boards;
+    private final boolean alike;
     private final double[] missing;
     private final Dice dice;
     private final Walk walk;
@@ -62,12 +81,15 @@ final class Dive {
 
     /**
      * @param bound where patterns come from; it may go on between dives
+     * @param boards where they come from if no two pieces are alike
      * @param missing what a missing piece of each type counts
      */
-    Dive(Yard yard, ColumnBound bound, double[] missing, long seed) {
+    Dive(Yard yard, ColumnBound bound, BoardPool boards, double[] missing, long seed) {
         this.yard = yard;
         this.model = yard.model;
         this.bound = bound;
+        this.boards = boards;
+        this.alike = model.hasRepeats();
         this.missing = missing;
         this.dice = new Dice(seed);
         this.walk = new Walk(yard, dice);
@@ -75,7 +97,7 @@ final class Dive {
         this.allowed = Allowance.of(model, Long.MAX_VALUE);
     }
 
-    /** True if most patterns of exact pricing are patterns of this shop: saws cut them, and there are pieces enough for them. */
+    /** True if most patterns of exact pricing are patterns of this shop. */
     static boolean suits(Model model) {
         for (int s = 0; s < model.stocks; s++) {
             if (model.hasZones(s)) {
@@ -83,7 +105,6 @@ final class Dive {
             }
         }
         return model.instance.limits().stages() >= LEAST_STAGES
-                && model.hasRepeats()
                 && !model.paysOffcuts
                 && model.instance.groups().isEmpty();
     }
@@ -100,22 +121,27 @@ final class Dive {
         long cost = most.cost();
         learn();
         Draft fixed = new Draft(yard);
-        int boards = most.isPurchase() ? 1 + dice.below(2) : 2 + dice.below(LAST_BOARDS);
+        int last = most.isPurchase() ? 1 + dice.below(2) : 2 + dice.below(LAST_BOARDS);
         double noise = dives == 1 ? 0 : 0.5 * dice.unit();
         List<PriceList.Column> banned = new ArrayList<>();
-        RestProgramme programme = solved(fixed, cost, 4 * ROUNDS, meter);
-        root = Math.max(root, programme.value());
+        RestProgramme programme = solved(fixed, cost, alike ? 4 * ROUNDS : FIRST_POOL_ROUNDS, meter);
+        root = alike ? Math.max(root, programme.value()) : programme.value();
+        forget(programme);
+        if (!alike && programme.value() > cost + 1e-6) {
+            return null;
+        }
         int inARow = 0;
         while (!meter.isExhausted() && inARow < BANS_IN_A_ROW && banned.size() < MOST_BANS) {
-            int chosen = choose(programme, banned, noise, boards);
+            int chosen = choose(programme, banned, noise, last);
             if (chosen < 0) {
                 break;
             }
             PriceList.Column column = programme.columns().get(chosen);
             Draft next = fixed.copy();
             fix(next, column, Math.max(1, (int) (programme.use(chosen) + 1e-6)));
-            RestProgramme after =
-                    next.boards.size() == fixed.boards.size() ? programme : solved(next, cost, ROUNDS, meter);
+            RestProgramme after = next.boards.size() == fixed.boards.size()
+                    ? programme
+                    : solved(next, cost, alike ? ROUNDS : POOL_ROUNDS, meter);
             if (after == programme || next.cost() + after.value() > cost + 1e-6) {
                 banned.add(column);
                 inARow++;
@@ -128,8 +154,12 @@ final class Dive {
         return finish(fixed, meter);
     }
 
-    /** Takes the patterns that the bound has found since the last dive. */
+    /** Takes the patterns that the bound, or the search, has found since the last dive. */
     private void learn() {
+        if (!alike) {
+            boards.take().forEach(board -> pool.add(PriceList.Column.of(board)));
+            return;
+        }
         List<PriceList.Column> columns = bound.columns();
         for (; learnt < columns.size(); learnt++) {
             PriceList.Column column = columns.get(learnt);
@@ -141,8 +171,16 @@ final class Dive {
         root = Math.max(root, bound.value());
     }
 
+    private void forget(RestProgramme programme) {
+        if (!alike && pool.size() > MOST_POOL) {
+            double[] worths = programme.worths();
+            pool.sort(Comparator.comparingDouble(column -> -programme.gain(column, worths)));
+            pool.subList(KEPT_POOL, pool.size()).clear();
+        }
+    }
+
     /** The column to fix next; -1 if so few boards are left that search does better. */
-    private int choose(RestProgramme programme, List<PriceList.Column> banned, double noise, int boards) {
+    private int choose(RestProgramme programme, List<PriceList.Column> banned, double noise, int last) {
         double sum = 0;
         double most = 0;
         int chosen = -1;
@@ -155,7 +193,7 @@ final class Dive {
                 chosen = c;
             }
         }
-        return sum <= boards ? -1 : chosen;
+        return sum <= last ? -1 : chosen;
     }
 
     private void fix(Draft draft, PriceList.Column column, int copies) {
@@ -179,6 +217,7 @@ final class Dive {
         RestProgramme programme = new RestProgramme(model, draft, allowed);
         pool.forEach(programme::add);
         programme.solve();
+        meter.spend(Weights.of(programme.takeOperations() + POOLED * pool.size()));
         int[] most = RestProgramme.most(draft);
         boolean going = true;
         for (int n = 0; n < rounds && going && draft.cost() + programme.value() > enough; n++) {
@@ -200,7 +239,7 @@ final class Dive {
             }
         }
         double[] tried = worths.clone();
-        boolean over = true;
+        boolean over = alike;
         for (int n = 0; n < TRIES && over && !gained && meter.spend(Weights.of(yard.takeOperations())); n++) {
             over = false;
             for (PriceList.Column column : bound.prices().price(tried, meter).columns()) {
@@ -242,11 +281,11 @@ final class Dive {
 
     /** Fills the last boards by search, at last with all boards free. */
     private @Nullable Draft finish(Draft fixed, WorkMeter meter) {
-        Draft rest = walk(fixed.rest(), REST_STEPS, meter);
+        Draft rest = walk(fixed.rest(), alike ? REST_STEPS : POOL_STEPS, meter);
         Draft all = fixed.copy();
         rest.boards.forEach(all::add);
         if (isMissing(all)) {
-            all = walk(all, WHOLE_STEPS, meter);
+            all = walk(all, alike ? WHOLE_STEPS : POOL_STEPS, meter);
         }
         return isMissing(all) ? null : all;
     }

@@ -22,6 +22,8 @@ final class TreeSearch {
     private static final int HISTORY = 100;
     /** Of the purchases that are open so many are tried, those with most to spare. */
     private static final int MOST_AIMS = 6;
+    /** Drafts that miss at most so many times what the round's best does are full of good boards. */
+    private static final double NEAR = 1.5;
 
     private final Yard yard;
     private final Model model;
@@ -31,6 +33,8 @@ final class TreeSearch {
     private final double[] price;
     private final double[] weight;
     private @Nullable PurchaseRows purchases;
+    private final BoardPool pool = new BoardPool();
+    private final boolean pools;
     private Draft best;
     private long least;
     private long idle;
@@ -53,6 +57,7 @@ final class TreeSearch {
         this.best = start;
         this.least = bound.of(placeable());
         this.price = prices();
+        this.pools = !model.hasRepeats();
         this.weight = new double[model.types];
         for (int t = 0; t < model.types; t++) {
             weight[t] = model.item(t).weight();
@@ -82,6 +87,11 @@ final class TreeSearch {
 
     Draft best() {
         return best;
+    }
+
+    /** Boards of good drafts, where no two pieces are alike. */
+    BoardPool pool() {
+        return pool;
     }
 
     /** Goes on from a draft that is better than the best so far. */
@@ -124,6 +134,9 @@ final class TreeSearch {
 
     private void move(long roundPatience, Listener listener) {
         Draft next = walk.move();
+        if (pools && walk.current() == next && walk.reached() <= NEAR * roundBest) {
+            pool.collect(next);
+        }
         idle++;
         roundIdle++;
         if (next.isBetterThan(best)) {

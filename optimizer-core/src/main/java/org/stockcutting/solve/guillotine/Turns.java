@@ -78,7 +78,8 @@ final class Turns {
                 dives(meter, searchSteps);
             }
             if (isRackDone()) {
-                searchSteps = Math.max(SECOND_SEARCH, 2 * searchSteps);
+                // Each turn brings boards to dive with.
+                searchSteps = yard.model.hasRepeats() ? Math.max(SECOND_SEARCH, 2 * searchSteps) : SECOND_SEARCH;
                 boundSteps = searchSteps;
             }
             rackSteps *= 2;
@@ -173,7 +174,7 @@ final class Turns {
             return;
         }
         if (dive == null) {
-            dive = new Dive(yard, columns, search.price(), seed);
+            dive = new Dive(yard, columns, search.pool(), search.price(), seed);
         }
         Draft found = dive.run(meter, search.aim());
         if (found != null) {
