@@ -3,7 +3,9 @@ package org.stockcutting.solve;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.job.Goal;
@@ -36,6 +38,8 @@ final class StaircaseSearch {
     private static final int WAYS_SHARE = 3;
     private static final int WAY_SHARE = 24;
     private static final int FEWEST_SHARE = 24;
+    /** Further worths that are proposed for the certificate. */
+    private static final int MOST_ROWS = 4;
     /** Where only the clock limits, shares are those of so many steps. */
     private static final long CLOCK_WORK = 60_000_000L;
     /** With more bits single boards are not counted beside money. */
@@ -54,6 +58,9 @@ final class StaircaseSearch {
     private final List<@Nullable Staircase> stairs = new ArrayList<>();
 
     private final int pieces;
+    /** Worths of the pieces at the prices that engines were asked with, in the order of asking. */
+    private final Set<List<Double>> worths = new LinkedHashSet<>();
+
     private Found best;
 
     /** An answer, the weight that it leaves out, and what it comes to. */
@@ -115,7 +122,7 @@ final class StaircaseSearch {
                 last.uses(),
                 last.unplaced(),
                 base.duals(),
-                base.rows(),
+                rows(base),
                 base.provedPlacement(),
                 bounded ? Math.min(proved, best.paid) : Answer.NO_BOUND);
     }
@@ -302,7 +309,18 @@ final class StaircaseSearch {
                 type.places());
     }
 
+    /** Worths at other prices than the least: together they may rule out purchases that none of them does alone. */
+    private List<List<Double>> rows(Answer base) {
+        List<List<Double>> rows = new ArrayList<>(base.rows());
+        worths.remove(base.duals());
+        worths.stream().limit(MOST_ROWS).forEach(rows::add);
+        return rows;
+    }
+
     private void take(Answer answer) {
+        if (answer.duals().stream().anyMatch(worth -> worth > 0)) {
+            worths.add(answer.duals());
+        }
         Found found = found(answer);
         if (found.isBetterThan(best)) {
             best = found;
