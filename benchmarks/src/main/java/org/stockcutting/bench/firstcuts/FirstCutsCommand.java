@@ -3,9 +3,6 @@ package org.stockcutting.bench.firstcuts;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -14,8 +11,10 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.bench.instances.Generated;
 import org.stockcutting.bench.instances.Instance;
+import org.stockcutting.bench.quality.RowOptions;
 import org.stockcutting.job.Effort;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -48,15 +47,8 @@ public final class FirstCutsCommand implements Callable<Integer> {
             description = "steps a plan (${DEFAULT-VALUE}: the usual effort)")
     private long work = Effort.DEFAULT_WORK;
 
-    @Option(
-            names = "--seed",
-            paramLabel = "N",
-            defaultValue = "1",
-            description = "of jobs and plans (${DEFAULT-VALUE})")
-    private long seed = 1;
-
-    @Option(names = "--csv", paramLabel = "FILE", description = "also writes the table")
-    private @Nullable Path csv;
+    @Mixin
+    private RowOptions options = new RowOptions();
 
     @Spec
     private @Nullable CommandSpec spec;
@@ -70,7 +62,7 @@ public final class FirstCutsCommand implements Callable<Integer> {
         List<FirstCutRow> rows = new ArrayList<>();
         out.printf("%-34s %10s %10s %14s %10s%n", "job", "free", "rip first", "crosscut first", "bound");
         for (Instance instance : instances(spec)) {
-            FirstCutRow row = FirstCutRow.of(instance.file(), instance.job(), work, seed);
+            FirstCutRow row = FirstCutRow.of(instance.file(), instance.job(), work, options.seed());
             rows.add(row);
             line(out, row.job(), row.free(), row.rip(), row.crosscut(), row.bound(), row.complete());
         }
@@ -87,7 +79,7 @@ public final class FirstCutsCommand implements Callable<Integer> {
                 "free: better than both on %d of %d, dearer than one on %d%n",
                 rows.stream().filter(FirstCutRow::isBetter).count(), rows.size(), dearer);
         out.flush();
-        write(rows);
+        options.write(FirstCutRow.HEADER, rows.stream().map(FirstCutRow::cells).toList());
         return dearer == 0 ? 0 : 1;
     }
 
@@ -117,18 +109,9 @@ public final class FirstCutsCommand implements Callable<Integer> {
 
     private List<Instance> instances(CommandSpec command) {
         try {
-            return Generated.of(generate, seed);
+            return Generated.of(generate, options.seed());
         } catch (IllegalArgumentException e) {
             throw new ParameterException(command.commandLine(), String.valueOf(e.getMessage()), e);
         }
-    }
-
-    private void write(List<FirstCutRow> rows) throws IOException {
-        if (csv == null) {
-            return;
-        }
-        StringBuilder text = new StringBuilder(String.join(",", FirstCutRow.HEADER)).append('\n');
-        rows.forEach(row -> text.append(String.join(",", row.cells())).append('\n'));
-        Files.writeString(csv, text, StandardCharsets.UTF_8);
     }
 }

@@ -2,8 +2,6 @@ package org.stockcutting.bench.setups;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -14,7 +12,9 @@ import org.jspecify.annotations.Nullable;
 import org.stockcutting.bench.instances.Generated;
 import org.stockcutting.bench.instances.Instance;
 import org.stockcutting.bench.instances.InstanceFiles;
+import org.stockcutting.bench.quality.RowOptions;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -46,15 +46,8 @@ public final class SetUpsCommand implements Callable<Integer> {
             description = "steps a job (${DEFAULT-VALUE}: five seconds of one core of 2026)")
     private long work = 5_000_000;
 
-    @Option(
-            names = "--seed",
-            paramLabel = "N",
-            defaultValue = "1",
-            description = "of jobs and plans (${DEFAULT-VALUE})")
-    private long seed = 1;
-
-    @Option(names = "--csv", paramLabel = "FILE", description = "also writes the table")
-    private @Nullable Path csv;
+    @Mixin
+    private RowOptions options = new RowOptions();
 
     @Spec
     private @Nullable CommandSpec spec;
@@ -68,7 +61,7 @@ public final class SetUpsCommand implements Callable<Integer> {
         List<SetUpRow> rows = new ArrayList<>();
         out.printf("%-34s %6s  %-18s  %-18s  %-18s  %s%n", "job", "pieces", "layouts", "set-ups alone", "together", "");
         for (Instance instance : instances(spec)) {
-            SetUpRow row = SetUpRow.of(instance.file(), instance.job(), work, seed);
+            SetUpRow row = SetUpRow.of(instance.file(), instance.job(), work, options.seed());
             rows.add(row);
             line(out, row.job(), row.pieces(), row.first(), row.last(), row.same());
         }
@@ -81,7 +74,7 @@ public final class SetUpsCommand implements Callable<Integer> {
                 "against cutting the first plan layout by layout, our sequence has %s set-ups; %d different settings are the least%n",
                 SetUpRow.saved(first.alone(), last.together()), last.settings());
         out.flush();
-        write(rows);
+        options.write(SetUpRow.HEADER, rows.stream().map(SetUpRow::cells).toList());
         return same ? 0 : 1;
     }
 
@@ -112,7 +105,7 @@ public final class SetUpsCommand implements Callable<Integer> {
                 instances.addAll(files.read(path));
             }
             for (String words : generate) {
-                instances.addAll(Generated.of(words, seed));
+                instances.addAll(Generated.of(words, options.seed()));
             }
         } catch (NoSuchFileException | IllegalArgumentException e) {
             throw new ParameterException(command.commandLine(), String.valueOf(e.getMessage()), e);
@@ -122,14 +115,5 @@ public final class SetUpsCommand implements Callable<Integer> {
                     command.commandLine(), "nothing to plan: name job documents, or --generate KIND:COUNT");
         }
         return instances;
-    }
-
-    private void write(List<SetUpRow> rows) throws IOException {
-        if (csv == null) {
-            return;
-        }
-        StringBuilder text = new StringBuilder(String.join(",", SetUpRow.HEADER)).append('\n');
-        rows.forEach(row -> text.append(String.join(",", row.cells())).append('\n'));
-        Files.writeString(csv, text, StandardCharsets.UTF_8);
     }
 }
