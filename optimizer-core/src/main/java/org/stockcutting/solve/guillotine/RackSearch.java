@@ -57,6 +57,8 @@ final class RackSearch {
     private static final long WHOLE_STEPS = 30_000;
     /** Of what may be bought, mostly one of so many with most area. */
     private static final int LIKELY = 4;
+    /** After a gain a dive goes for this part of the cost at once. */
+    private static final int MORE = 50;
     /** Dives in a row whose programme costs too much, after which there is no hope. */
     private static final int MOST_HOPELESS = 4;
 
@@ -75,6 +77,9 @@ final class RackSearch {
     private long goal = -1;
     private double root;
     private int hopeless;
+    /** How much more is to be saved at once: after a gain a share of the cost, twice as much after the next, nothing after a failure. */
+    private long ambition;
+
     private int dives;
 
     /** @param missing what a missing piece of each type counts */
@@ -123,6 +128,14 @@ final class RackSearch {
     /** Dives once; a draft without anything missing that costs no more than this, or null. */
     @Nullable Draft run(WorkMeter meter, long cost) {
         dives++;
+        boolean ambitious = ambition > 0;
+        Draft found = within(meter, Math.max(0, cost - ambition));
+        ambition = found == null ? 0 : Math.max(2 * ambition, cost / MORE);
+        hopeless = ambitious ? 0 : hopeless;
+        return found;
+    }
+
+    private @Nullable Draft within(WorkMeter meter, long cost) {
         if (cost != goal) {
             goal = cost;
             purchases = Purchases.within(model, cost);
