@@ -20,7 +20,7 @@ final class BoardPicture {
     private final Medium medium;
     private final PrintedLengths print;
     private final PieceNames names;
-    private final TaperLines tapers;
+    private final SharedLines shared;
     private final PieceTexts texts;
     private final CutLines cuts;
     private final List<Labelled> labels = new ArrayList<>();
@@ -39,14 +39,14 @@ final class BoardPicture {
             Medium medium,
             PrintedLengths print,
             PieceNames names,
-            TaperLines tapers) {
+            SharedLines shared) {
         this.layout = layout;
         this.stock = stock;
         this.frame = frame;
         this.medium = medium;
         this.print = print;
         this.names = names;
-        this.tapers = tapers;
+        this.shared = shared;
         texts = new PieceTexts(medium, names, print);
         cuts = CutLines.of(layout);
         for (PlacedPiece piece : layout.pieces()) {
@@ -97,7 +97,7 @@ final class BoardPicture {
         }
         for (Labelled piece : labels) {
             pen.piece(piece.box());
-            tapers.draw(piece.piece(), piece.box(), pen);
+            shared.draw(piece.piece(), piece.box(), pen);
         }
         for (CutLines.Line line : cuts.lines()) {
             cut(pen, line);

@@ -26,13 +26,13 @@ public final class LayoutPainter {
     private final Job job;
     private final PrintedLengths print;
     private final PieceNames names;
-    private final TaperLines tapers;
+    private final SharedLines shared;
 
     public LayoutPainter(Job job) {
         this.job = job;
         print = new PrintedLengths(job.writing());
         names = new PieceNames(job);
-        tapers = new TaperLines(job);
+        shared = new SharedLines(job);
     }
 
     /**
@@ -95,7 +95,7 @@ public final class LayoutPainter {
     private Drawn board(Layout layout, Medium medium) {
         StockItem stock = stockOf(layout);
         Frame frame = Frame.of(layout, stock.form(), medium);
-        return new Drawn(medium, frame, new BoardPicture(layout, stock, frame, medium, print, names, tapers));
+        return new Drawn(medium, frame, new BoardPicture(layout, stock, frame, medium, print, names, shared));
     }
 
     private static PagePicture page(Drawn drawn) {

@@ -24,7 +24,7 @@ final class LabelMaker {
 
     /** Steps that only part a piece from its board: the label is put on when they are done. */
     private static final Set<StepKind> SAWING =
-            EnumSet.of(StepKind.TRIM, StepKind.ROUGH_CROSSCUT, StepKind.CROSSCUT, StepKind.RIP);
+            EnumSet.of(StepKind.TRIM, StepKind.ROUGH_CROSSCUT, StepKind.CROSSCUT, StepKind.RIP, StepKind.MITRE);
 
     private final Job job;
     private final ChalkMarks marks;

@@ -21,7 +21,7 @@ import org.stockcutting.stock.Form;
  * Two legs in one blank, worked by hand: 17 long, 3-1/2 wide at the top, a foot of 1-3/4, tapered from 4-1/4 on. The slope goes on to the
  * reference end, where it is 3-1/2 + 1-3/4 x 4-1/4 / 12-3/4 = 4.0833 high (formula: common practice, no source).
  */
-class TaperLinesTest {
+class SharedLinesTest {
 
     private static final double HIGH = 3.5 + 1.75 * 4.25 / 12.75;
     private static final double KERF = 0.125;
@@ -44,8 +44,8 @@ class TaperLinesTest {
                     Math.round(box.getMinX() + along * inch / piece.length().nanometres() * box.getWidth());
             int y = (int)
                     Math.round(box.getMaxY() - across * inch / piece.width().nanometres() * box.getHeight());
-            for (int dy = -1; dy <= 1; dy++) {
-                if ((image.getRGB(x, y + dy) & 0xFF) < 0xD0) {
+            for (int dot = 0; dot < 9; dot++) {
+                if ((image.getRGB(x + dot % 3 - 1, y + dot / 3 - 1) & 0xFF) < 0xD0) {
                     return true;
                 }
             }
@@ -91,6 +91,27 @@ class TaperLinesTest {
         Painted painted = paint(job(""));
         assertThat(painted.isInkAt(0.7, 2.9)).isFalse();
         assertThat(painted.isInkAt(16.4, 1.75)).isFalse();
+    }
+
+    /** Two frame rails turned over: the short edge of the first begins 2 in from its end, the second lies with its long edge at the far edge. */
+    @Test
+    void mitresAreDrawn() {
+        Job job = new JobReader().read("""
+                {"material": "ash", "shop": {"kerf": {"crosscut": "1/8", "rip": "1/8"}},
+                 "parts": [{"id": "leg", "quantity": 2, "length": "17", "width": "2", "thickness": "3/4",
+                            "ends": {"angle": "45", "stick": 2, "flip": true}}],
+                 "stock": [{"id": "b", "length": "36", "width": "2", "thickness": "3/4", "price": {"amount": "5"}}],
+                 "effort": {"work": 20000}}
+                """).orThrow();
+        Painted painted = paint(job);
+        assertThat(painted.isInkAt(0.5, 0.5)).isTrue();
+        assertThat(painted.isInkAt(1.5, 1.5)).isTrue();
+        assertThat(painted.isInkAt(15.5, 1.5)).isTrue();
+        assertThat(painted.isInkAt(1.5, 0.5)).isFalse();
+        // 17 - 2 + 1/8 x root 2, to the next sixty-fourth: the second begins at 15-3/16 on the far edge.
+        assertThat(painted.isInkAt(15.1875 + 0.5, 1.5)).isTrue();
+        assertThat(painted.isInkAt(15.1875 + 16.5, 1.5)).isTrue();
+        assertThat(painted.isInkAt(15.1875 + 16.5, 0.3)).isFalse();
     }
 
     /** Two gangs are not one of twice as many. */
