@@ -87,9 +87,17 @@ final class Turns {
         return answers.last(search.best(), placementProved);
     }
 
-    /** Where no two pieces are alike and any stages go, search alone gets further. */
+    /** Where no two pieces are alike, any stages go and all boards are of one size, search alone gets further. */
     private boolean areStripsOfUse() {
-        return isStripsAll() || yard.model.hasRepeats();
+        return isStripsAll() || yard.model.hasRepeats() || yard.model.stocks > 1;
+    }
+
+    /** One part in so many of the work that is left is for strips. */
+    private int partOfStrips() {
+        if (isStripsAll()) {
+            return 2;
+        }
+        return yard.model.hasRepeats() ? 3 : 8;
     }
 
     private boolean isStripsAll() {
@@ -99,7 +107,7 @@ final class Turns {
     /** Boards in strips: all there is where the shop cuts in two or three stages, else a start from which the search goes on. */
     private void strips(WorkMeter meter) {
         for (StripSearch strip : strips) {
-            WorkMeter part = meter.head(meter.left() / (isStripsAll() ? 2 : 3));
+            WorkMeter part = meter.head(meter.left() / partOfStrips());
             strip.run(search.best(), search.least(), part);
             meter.absorb(part);
             if (strip.best().isBetterThan(search.best())) {
