@@ -63,6 +63,10 @@ final class Dive {
 
     private static final long REST_STEPS = 400_000;
     private static final long WHOLE_STEPS = 300_000;
+    /** Where the boards to buy are given: many short dives. */
+    private static final long SHORT_STEPS = 100_000;
+
+    private static final int SHORT_ROUNDS = 4;
 
     private final Yard yard;
     private final Model model;
@@ -121,10 +125,11 @@ final class Dive {
         long cost = most.cost();
         learn();
         Draft fixed = new Draft(yard);
+        int rounds = !alike ? POOL_ROUNDS : most.isPurchase() ? SHORT_ROUNDS : ROUNDS;
         int last = most.isPurchase() ? 1 + dice.below(2) : 2 + dice.below(LAST_BOARDS);
         double noise = dives == 1 ? 0 : 0.5 * dice.unit();
         List<PriceList.Column> banned = new ArrayList<>();
-        RestProgramme programme = solved(fixed, cost, alike ? 4 * ROUNDS : FIRST_POOL_ROUNDS, meter);
+        RestProgramme programme = solved(fixed, cost, alike ? 4 * rounds : FIRST_POOL_ROUNDS, meter);
         root = alike ? Math.max(root, programme.value()) : programme.value();
         forget(programme);
         if (!alike && programme.value() > cost + 1e-6) {
@@ -139,9 +144,8 @@ final class Dive {
             PriceList.Column column = programme.columns().get(chosen);
             Draft next = fixed.copy();
             fix(next, column, Math.max(1, (int) (programme.use(chosen) + 1e-6)));
-            RestProgramme after = next.boards.size() == fixed.boards.size()
-                    ? programme
-                    : solved(next, cost, alike ? ROUNDS : POOL_ROUNDS, meter);
+            RestProgramme after =
+                    next.boards.size() == fixed.boards.size() ? programme : solved(next, cost, rounds, meter);
             if (after == programme || next.cost() + after.value() > cost + 1e-6) {
                 banned.add(column);
                 inARow++;
@@ -281,11 +285,13 @@ final class Dive {
 
     /** Fills the last boards by search, at last with all boards free. */
     private @Nullable Draft finish(Draft fixed, WorkMeter meter) {
-        Draft rest = walk(fixed.rest(), alike ? REST_STEPS : POOL_STEPS, meter);
+        long few = alike ? SHORT_STEPS : POOL_STEPS;
+        boolean isShort = !alike || allowed.isPurchase();
+        Draft rest = walk(fixed.rest(), isShort ? few : REST_STEPS, meter);
         Draft all = fixed.copy();
         rest.boards.forEach(all::add);
         if (isMissing(all)) {
-            all = walk(all, alike ? WHOLE_STEPS : POOL_STEPS, meter);
+            all = walk(all, isShort ? few : WHOLE_STEPS, meter);
         }
         return isMissing(all) ? null : all;
     }

@@ -180,7 +180,7 @@ final class TreeSearch {
         Draft start = best.copy();
         Allowance cap = Allowance.of(model, Long.MAX_VALUE);
         if (!model.paysOffcuts && best.cost() > 0 && (isComplete() || dice.below(2) != 0)) {
-            cap = aim();
+            cap = aim(aims++);
             while (start.cost() > cap.cost()) {
                 start.remove(costly(start));
             }
@@ -200,12 +200,16 @@ final class TreeSearch {
         purchases = known;
     }
 
-    /** What a better plan may take: all that costs less, or one after the other of the purchases that are not ruled out. */
-    Allowance aim() {
+    /**
+     * What a better plan may take: all that costs less, or one of the purchases that are not ruled out.
+     *
+     * @param turn which of them: they come one after the other, and again
+     */
+    Allowance aim(long turn) {
         List<int[]> open = purchases == null || !isComplete() ? List.of() : purchases.within(goal());
         return open.isEmpty()
                 ? Allowance.of(model, goal())
-                : new Allowance(goal(), open.get((int) (aims++ % Math.min(open.size(), MOST_AIMS))));
+                : new Allowance(goal(), open.get((int) (turn % Math.min(open.size(), MOST_AIMS))));
     }
 
     /** The most that a better plan may cost. */

@@ -22,6 +22,8 @@ final class Turns {
     private static final long SECOND_SEARCH = 600_000;
     private static final long RACK_SEARCH = 50_000;
     private static final long FIRST_RACK = 600_000;
+    /** One part in so many of the work is for strips where purchases say what to go for. */
+    private static final int FEW_STRIPS = 10;
     /** How much longer the search goes on without gain where a finished bound says that less may be possible. */
     private static final long HOPE = 4;
 
@@ -92,12 +94,15 @@ final class Turns {
         return isStripsAll() || yard.model.hasRepeats() || yard.model.stocks > 1;
     }
 
-    /** One part in so many of the work that is left is for strips. */
+    /** One part in so many of the work that is left is for strips; where purchases say what to go for, dives do more. */
     private int partOfStrips() {
         if (isStripsAll()) {
             return 2;
         }
-        return yard.model.hasRepeats() ? 3 : 8;
+        if (!yard.model.hasRepeats()) {
+            return 8;
+        }
+        return purchases == null ? 3 : FEW_STRIPS;
     }
 
     private boolean isStripsAll() {
@@ -184,7 +189,7 @@ final class Turns {
         if (dive == null) {
             dive = new Dive(yard, columns, search.pool(), search.price(), seed);
         }
-        Draft found = dive.run(meter, search.aim());
+        Draft found = dive.run(meter, search.aim(dive.dives()));
         if (found != null) {
             search.take(found);
             improved(found);
