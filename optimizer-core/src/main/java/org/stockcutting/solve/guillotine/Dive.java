@@ -121,6 +121,9 @@ final class Dive {
     /** Dives once; a draft without anything missing and with no more boards than these, or null. */
     @Nullable Draft run(WorkMeter meter, Allowance most) {
         dives++;
+        if (!most.equals(allowed)) {
+            root = Double.NEGATIVE_INFINITY;
+        }
         allowed = most;
         long cost = most.cost();
         learn();

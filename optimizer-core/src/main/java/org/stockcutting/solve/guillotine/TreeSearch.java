@@ -207,9 +207,11 @@ final class TreeSearch {
      */
     Allowance aim(long turn) {
         List<int[]> open = purchases == null || !isComplete() ? List.of() : purchases.within(goal());
-        return open.isEmpty()
-                ? Allowance.of(model, goal())
-                : new Allowance(goal(), open.get((int) (turn % Math.min(open.size(), MOST_AIMS))));
+        if (purchases == null || open.isEmpty()) {
+            return Allowance.of(model, goal());
+        }
+        int[] counts = open.get((int) (turn % Math.min(open.size(), MOST_AIMS)));
+        return new Allowance(purchases.cost(counts), counts);
     }
 
     /** The most that a better plan may cost. */
