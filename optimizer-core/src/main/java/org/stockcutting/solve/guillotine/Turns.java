@@ -10,9 +10,12 @@ import org.stockcutting.solve.instance.WorkMeter;
 /**
  * Search and bound by turns, each turn longer than the one before: a short search ends most jobs, strips by column generation give what
  * is still open a better start, dives do so on a rack of boards with zones, the bound tells the search when to stop and whether it is worth
- * going on, and dives go for what it does not rule out. While the search goes on, the bound takes at most a third of what the meter still allows, half of it where that should
- * finish it, and nothing where that is too little to get anywhere, or where the first turn left the bound far below the plan, as it does
- * on boards whose zones are left out of it. On a rack it waits for the dives, up to half of the work.
+ * going on, and dives go for what it does not rule out. Where no two pieces are alike, turns stay short and there are hardly any strips,
+ * since dives feed on what search has found.
+ *
+ * <p>While the search goes on, the bound takes at most a third of what the meter still allows, half of it where that should finish it, and
+ * nothing where that is too little to get anywhere, or where the first turn left the bound far below the plan, as it does on boards whose
+ * zones are left out of it. On a rack it waits for the dives, up to half of the work.
  */
 final class Turns {
 
