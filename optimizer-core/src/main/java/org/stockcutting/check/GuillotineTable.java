@@ -141,6 +141,10 @@ final class GuillotineTable {
         long[][] best = new long[xs.length][ys.length];
         int[] floorX = floors(xs);
         int[] floorY = floors(ys);
+        int cut = 0;
+        while (cut < ys.length && ys[cut] <= crosscut) {
+            cut++;
+        }
         for (int a = 0; a < xs.length; a++) {
             long[] row = best[a];
             if (a > 0) {
@@ -150,7 +154,7 @@ final class GuillotineTable {
             for (int i = 1; i < a && 2 * xs[i] <= xs[a]; i++) {
                 long[] left = best[i];
                 long[] right = best[floorX[xs[a] - xs[i]]];
-                for (int b = 0; b < row.length && ys[b] <= crosscut; b++) {
+                for (int b = 0; b < cut; b++) {
                     row[b] = Math.max(row[b], left[b] + right[b]);
                 }
             }
