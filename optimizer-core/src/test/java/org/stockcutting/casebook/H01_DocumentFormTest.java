@@ -96,9 +96,9 @@ class H01_DocumentFormTest {
         plan.get("unplaced").forEach(node -> inOrder(node, "part quantity reason needs? limit? remedy"));
         inOrder(plan.get("certificate"), "components");
         plan.at("/certificate/components").forEach(node -> {
-            inOrder(node, "stock duals bound");
-            node.get("duals")
-                    .forEach(dual -> assertThat(dual.get(1).textValue()).matches("[0-9]+(/[0-9]+)?"));
+            inOrder(node, "stock duals rows? bound");
+            dual(node.get("duals"));
+            node.path("rows").forEach(H01_DocumentFormTest::dual);
         });
         inOrder(plan.get("check"), "valid violations");
         plan.get("buyingList")
@@ -111,6 +111,10 @@ class H01_DocumentFormTest {
         yields(plan.get("yield"));
         assertThat(plan.get("jobHash").textValue()).matches("sha-256:[0-9a-f]{64}");
         assertThat(new PlanReader(reading.orThrow()).read(text).faults()).isEmpty();
+    }
+
+    private static void dual(JsonNode duals) {
+        duals.forEach(dual -> assertThat(dual.get(1).textValue()).matches("[0-9]+(/[0-9]+)?"));
     }
 
     private static void estimate(JsonNode estimate) {
@@ -150,7 +154,7 @@ class H01_DocumentFormTest {
     private static void layout(JsonNode layout) {
         inOrder(layout, "stock repeat length width thickness pieces cuts offcuts");
         layout.get("pieces").forEach(piece -> {
-            inOrder(piece, "part numbers staves? plies? x y length width turned");
+            inOrder(piece, "part numbers gang? staves? plies? x y length width turned");
             assertThat(piece.get("numbers")).hasSize(layout.get("repeat").intValue());
         });
         tree(layout.get("cuts"));
