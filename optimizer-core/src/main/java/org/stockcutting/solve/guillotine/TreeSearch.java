@@ -180,7 +180,9 @@ final class TreeSearch {
         Draft start = best.copy();
         Allowance cap = Allowance.of(model, Long.MAX_VALUE);
         if (!model.paysOffcuts && best.cost() > 0 && (isComplete() || dice.below(2) != 0)) {
-            cap = aim(aims++);
+            // A purchase that is not ruled out may still be too little: every second round takes whatever is cheaper.
+            cap = aims % 2 == 0 ? Allowance.of(model, goal()) : aim(aims / 2);
+            aims++;
             while (start.cost() > cap.cost()) {
                 start.remove(costly(start));
             }
