@@ -11,7 +11,9 @@ import org.stockcutting.solve.instance.WorkMeter;
  * Looks for a plan within a cost that the bound does not rule out: boards are fixed one pattern after the other, most used first, and the
  * linear programme is solved again for what is missing, with new patterns. As fixed boards are full ones, all the room to spare gathers
  * in the last few; these are filled by ruin and recreate. A fixed pattern after which the programme costs too much is put back and not
- * fixed again in this dive.
+ * fixed again in this dive. Of the few patterns that are used most, the one is fixed after which the programme costs least (strong diving:
+ * Sadykov, Vanderbeck, Pessoa, Tahiri, Uchoa, INFORMS Journal on Computing 31, 2019): where hardly more than nothing is to spare, the most
+ * used one alone eats that up half way.
  *
  * <p>The bound's patterns may hold more pieces of a type than are wanted, and then say little about plans. So patterns are made here
  * that respect what is missing: patterns in use are refitted under the duals; where that gives nothing, exact pricing does, its
@@ -51,8 +53,13 @@ final class Dive {
     private static final int MOST_BANS = 10;
 
     private static final int BANS_IN_A_ROW = 3;
-    /** The last boards, left to search: at least two, with so many more by chance; where the boards to buy are few and given, one or two. */
-    private static final int LAST_BOARDS = 9;
+    /** Patterns of which the best is fixed. */
+    private static final int CANDIDATES = 4;
+    /** The last boards, left to search, at most; where the boards to buy are few and given, one or two. */
+    private static final int LAST_BOARDS = 4;
+
+    private static final int LAST_FEW_BOARDS = 2;
+    private static final int LAST_POOL_BOARDS = 10;
 
     /** Fewer stages are left to {@link StripSearch}. */
     private static final int LEAST_STAGES = 4;
@@ -63,6 +70,8 @@ final class Dive {
 
     private static final long REST_STEPS = 400_000;
     private static final long WHOLE_STEPS = 300_000;
+    /** The last boards are given up when nothing was gained for as long as it took to get there, and not before so many steps. */
+    private static final long PATIENT_STEPS = 100_000;
     /** Where the boards to buy are given: many short dives. */
     private static final long SHORT_STEPS = 100_000;
 
@@ -129,10 +138,10 @@ final class Dive {
         learn();
         Draft fixed = new Draft(yard);
         int rounds = !alike ? POOL_ROUNDS : most.isPurchase() ? SHORT_ROUNDS : ROUNDS;
-        int last = most.isPurchase() ? 1 + dice.below(2) : 2 + dice.below(LAST_BOARDS);
+        int last = lastBoards();
         double noise = dives == 1 ? 0 : 0.5 * dice.unit();
         List<PriceList.Column> banned = new ArrayList<>();
-        RestProgramme programme = solved(fixed, cost, alike ? 4 * rounds : FIRST_POOL_ROUNDS, meter);
+        RestProgramme programme = solved(fixed, alike ? 4 * rounds : FIRST_POOL_ROUNDS, meter);
         root = alike ? Math.max(root, programme.value()) : programme.value();
         forget(programme);
         if (!alike && programme.value() > cost + 1e-6) {
@@ -140,17 +149,17 @@ final class Dive {
         }
         int inARow = 0;
         while (!meter.isExhausted() && inARow < BANS_IN_A_ROW && banned.size() < MOST_BANS) {
-            int chosen = choose(programme, banned, noise, last);
-            if (chosen < 0) {
+            List<PriceList.Column> candidates = candidates(programme, banned, noise, last);
+            if (candidates.isEmpty()) {
                 break;
             }
-            PriceList.Column column = programme.columns().get(chosen);
-            Draft next = fixed.copy();
-            fix(next, column, Math.max(1, (int) (programme.use(chosen) + 1e-6)));
-            RestProgramme after =
-                    next.boards.size() == fixed.boards.size() ? programme : solved(next, cost, rounds, meter);
-            if (after == programme || next.cost() + after.value() > cost + 1e-6) {
-                banned.add(column);
+            PriceList.Column chosen =
+                    candidates.size() == 1 ? candidates.get(0) : least(candidates, fixed, programme, meter);
+            Draft next = with(fixed, chosen, programme);
+            boolean isMore = next.boards.size() > fixed.boards.size();
+            RestProgramme after = isMore ? solved(next, rounds, meter) : programme;
+            if (!isMore || next.cost() + after.value() > cost + 1e-6) {
+                banned.add(chosen);
                 inARow++;
             } else {
                 fixed = next;
@@ -186,21 +195,61 @@ final class Dive {
         }
     }
 
-    /** The column to fix next; -1 if so few boards are left that search does better. */
-    private int choose(RestProgramme programme, List<PriceList.Column> banned, double noise, int last) {
+    private int lastBoards() {
+        if (!alike) {
+            return 2 + dice.below(LAST_POOL_BOARDS - 1);
+        }
+        return 1 + dice.below(allowed.isPurchase() ? LAST_FEW_BOARDS : LAST_BOARDS);
+    }
+
+    /** The columns that may be fixed next, most used first; none if so few boards are left that search does better. */
+    private List<PriceList.Column> candidates(
+            RestProgramme programme, List<PriceList.Column> banned, double noise, int last) {
         double sum = 0;
-        double most = 0;
-        int chosen = -1;
-        for (int c = 0; c < programme.columns().size(); c++) {
+        double[] rank = new double[programme.columns().size()];
+        List<Integer> used = new ArrayList<>();
+        for (int c = 0; c < rank.length; c++) {
             double use = programme.use(c);
             sum += use;
-            double rank = use * (1 - noise * dice.unit());
-            if (rank > most + 1e-9 && !banned.contains(programme.columns().get(c))) {
-                most = rank;
-                chosen = c;
+            rank[c] = use * (1 - noise * dice.unit());
+            if (rank[c] > 1e-9 && !banned.contains(programme.columns().get(c))) {
+                used.add(c);
             }
         }
-        return sum <= last ? -1 : chosen;
+        if (sum <= last) {
+            return List.of();
+        }
+        return used.stream()
+                .sorted(Comparator.comparingDouble(c -> -rank[c]))
+                .limit(alike ? CANDIDATES : 1)
+                .map(programme.columns()::get)
+                .toList();
+    }
+
+    /** The column after which the programme costs least, without new patterns. */
+    private PriceList.Column least(
+            List<PriceList.Column> candidates, Draft fixed, RestProgramme programme, WorkMeter meter) {
+        PriceList.Column best = candidates.get(0);
+        double least = Double.POSITIVE_INFINITY;
+        for (PriceList.Column candidate : candidates) {
+            Draft next = with(fixed, candidate, programme);
+            if (next.boards.size() > fixed.boards.size()) {
+                double value = next.cost() + solved(next, 0, meter).value();
+                if (value < least - 1e-7) {
+                    least = value;
+                    best = candidate;
+                }
+            }
+        }
+        return best;
+    }
+
+    /** As many boards more as the programme cuts by this column, at least one where it may be. */
+    private Draft with(Draft fixed, PriceList.Column column, RestProgramme programme) {
+        Draft next = fixed.copy();
+        int copies = (int) (programme.use(programme.columns().indexOf(column)) + 1e-6);
+        fix(next, column, Math.max(1, copies));
+        return next;
     }
 
     private void fix(Draft draft, PriceList.Column column, int copies) {
@@ -218,7 +267,8 @@ final class Dive {
     }
 
     /** The programme for what a draft misses, with new patterns while it takes up too much of the room there is. */
-    private RestProgramme solved(Draft draft, long cost, int rounds, WorkMeter meter) {
+    private RestProgramme solved(Draft draft, int rounds, WorkMeter meter) {
+        long cost = allowed.cost();
         double share = FIRST_SHARE + (LAST_SHARE - FIRST_SHARE) * draft.cost() / Math.max(1, cost);
         double enough = root + share * (cost - root);
         RestProgramme programme = new RestProgramme(model, draft, allowed);
@@ -308,8 +358,14 @@ final class Dive {
         WorkMeter part = meter.part(steps);
         walk.start(start, allowed, missing, MEMORY);
         Draft last = walk.current();
-        while (isMissing(last) && part.spend(Weights.of(yard.takeOperations()))) {
+        double least = walk.reached();
+        long patient = PATIENT_STEPS;
+        while (isMissing(last) && part.spend(Weights.of(yard.takeOperations())) && (!alike || part.used() < patient)) {
             last = walk.move();
+            if (walk.reached() < least) {
+                least = walk.reached();
+                patient = Math.max(patient, 2 * part.used());
+            }
         }
         meter.absorb(part);
         return isMissing(last) ? walk.current() : last;

@@ -8,10 +8,10 @@ import org.stockcutting.solve.instance.Instance;
 import org.stockcutting.solve.instance.WorkMeter;
 
 /**
- * Search and bound by turns, each turn longer than the one before: a short search ends most jobs, strips by column generation give what
- * is still open a better start, dives do so on a rack of boards with zones, the bound tells the search when to stop and whether it is worth
- * going on, and dives go for what it does not rule out. Where no two pieces are alike, turns stay short and there are hardly any strips,
- * since dives feed on what search has found.
+ * Search and bound by turns: a short search ends most jobs, strips by column generation give what is still open a better start, dives
+ * do so on a rack of boards with zones, the bound tells the search when to stop and whether it is worth going on, and dives go for what
+ * it does not rule out, with most of the work where some pieces are alike. Where no two are, there are hardly any strips, and dives feed
+ * on what search has found.
  *
  * <p>While the search goes on, the bound takes at most a third of what the meter still allows, half of it where that should finish it, and
  * nothing where that is too little to get anywhere, or where the first turn left the bound far below the plan, as it does on boards whose
@@ -25,8 +25,10 @@ final class Turns {
     private static final long SECOND_SEARCH = 600_000;
     private static final long RACK_SEARCH = 50_000;
     private static final long FIRST_RACK = 600_000;
-    /** One part in so many of the work is for strips where purchases say what to go for. */
+    /** One part in so many of the work is for strips where dives do more. */
     private static final int FEW_STRIPS = 10;
+    /** How much longer than the search dives take, where some pieces are alike. */
+    private static final int DIVES = 3;
     /** How much longer the search goes on without gain where a finished bound says that less may be possible. */
     private static final long HOPE = 4;
 
@@ -80,11 +82,10 @@ final class Turns {
             }
             bound(meter, boundSteps, tired);
             if (searchSteps > FIRST_SEARCH) {
-                dives(meter, searchSteps);
+                dives(meter, DIVES * searchSteps);
             }
             if (isRackDone()) {
-                // Each turn brings boards to dive with.
-                searchSteps = yard.model.hasRepeats() ? Math.max(SECOND_SEARCH, 2 * searchSteps) : SECOND_SEARCH;
+                searchSteps = SECOND_SEARCH;
                 boundSteps = searchSteps;
             }
             rackSteps *= 2;
@@ -97,7 +98,7 @@ final class Turns {
         return isStripsAll() || yard.model.hasRepeats() || yard.model.stocks > 1;
     }
 
-    /** One part in so many of the work that is left is for strips; where purchases say what to go for, dives do more. */
+    /** One part in so many of the work that is left is for strips. */
     private int partOfStrips() {
         if (isStripsAll()) {
             return 2;
@@ -105,7 +106,7 @@ final class Turns {
         if (!yard.model.hasRepeats()) {
             return 8;
         }
-        return purchases == null ? 3 : FEW_STRIPS;
+        return Dive.suits(yard.model) ? FEW_STRIPS : 3;
     }
 
     private boolean isStripsAll() {
@@ -171,11 +172,11 @@ final class Turns {
         return 2 + (purchases == null ? pieces / 10 : pieces);
     }
 
-    /** One; where purchases say what to go for, as many as take as long as the search did. */
+    /** As many as take so many steps; one where no two pieces are alike, since each search brings boards to dive with. */
     private void dives(WorkMeter meter, long steps) {
         long until = meter.used() + steps;
         dive(meter);
-        while (purchases != null
+        while (yard.model.hasRepeats()
                 && meter.used() < until
                 && !meter.isExhausted()
                 && !isDiveDone()
