@@ -25,6 +25,10 @@ final class StripMaster {
     private static final double SMOOTH = 0.8;
     /** The same where there is no bound to tell the best duals. */
     private static final double SMOOTH_LEFT = 0.7;
+    /** Patterns that are tried with less and less worth for types of which they hold too many, and what such a piece takes off. */
+    private static final int TRIES = 8;
+
+    private static final double LESS = 0.02;
     /** Right-hand sides are moved apart by about this much, so that the simplex method seldom stands still (Charnes 1952). */
     private static final double SHIFT = 1e-7;
 
@@ -220,9 +224,10 @@ final class StripMaster {
     /**
      * Column generation for what is left, over patterns of what is left.
      *
+     * @param enough value at which patterns that are hard to find are no longer looked for
      * @return false if the meter ended it
      */
-    boolean generate(WorkMeter meter, int rounds) {
+    boolean generate(WorkMeter meter, int rounds, double enough) {
         double[] centre = null;
         for (int n = 0; n < rounds; n++) {
             simplex.minimise();
@@ -238,6 +243,9 @@ final class StripMaster {
             if (!added) {
                 added = priceLeft(exact, exact, y);
                 centre = exact;
+            }
+            if (!added && lagrange(exact, y) > enough) {
+                added = priceLess(exact, y);
             }
             if (!spend(meter)) {
                 return false;
@@ -263,6 +271,42 @@ final class StripMaster {
             }
         }
         return added;
+    }
+
+    /**
+     * The best patterns of all mostly hold more of a type than is left, and what is cut from them without that is far from the best. So
+     * such types lose worth until the best pattern is one of what is left, or a good one on the way is of use.
+     */
+    private boolean priceLess(double[] exact, double[] y) {
+        boolean added = false;
+        for (StripPricing pricing : pricings) {
+            int s = pricing.shapes.stock;
+            double[] tried = exact.clone();
+            boolean over = copies[s] > 0;
+            boolean found = false;
+            for (int n = 0; n < TRIES && over && !found; n++) {
+                StripPricing.Priced free = pricing.price(tried, 0);
+                over = lower(tried, free.counts());
+                StripPricing.Priced priced = over ? pricing.price(tried, left, 0) : free;
+                found = gains(priced, s, exact, y) && add(new Board(yard, s, notNull(priced)));
+                operations += pricing.takeOperations();
+            }
+            added |= found;
+        }
+        return added;
+    }
+
+    /** Makes types of which a pattern has too many worth less; false if there is none. */
+    private boolean lower(double[] worth, int[] counts) {
+        boolean lowered = false;
+        for (int t = 0; t < worth.length; t++) {
+            int over = counts[t] - Math.min(left[t], model.item(t).perBoard());
+            if (over > 0) {
+                worth[t] *= Math.max(0.5, 1 - LESS * over);
+                lowered = true;
+            }
+        }
+        return lowered;
     }
 
     private boolean spend(WorkMeter meter) {

@@ -6,8 +6,8 @@ import org.stockcutting.solve.instance.Answer;
 import org.stockcutting.solve.instance.WorkMeter;
 
 /**
- * Boards cut in two or three stages: column generation over strips, a dive that takes whole boards of the programme's fractions, then
- * the same again and again for the pieces of a few boards. Every board goes through {@link SawRules}; limits that pricing leaves out
+ * Boards cut in two or three stages: column generation over strips, dives ({@link StripDive}), and the same again and again for the
+ * pieces of a few boards. Every board goes through {@link SawRules}; limits that pricing leaves out
  * can only cost quality.
  */
 final class StripSearch {
@@ -17,29 +17,24 @@ final class StripSearch {
     /** Racks of odd pieces are left to the general search. */
     private static final int MOST_STOCKS = 40;
 
-    private static final int ROOT_ROUNDS = 1_000;
-    private static final int ROUNDS = 25;
     private static final long LEAST_PATIENCE = 100;
     private static final long PATIENCE_A_PIECE = 5;
     private static final long MOST_PATIENCE = 4_000;
-    /** Of so many tries one is a dive from the start. */
-    private static final int DIVE_EVERY = 25;
+    /** Where a gain is a whole board, dives take so many times the work of mending; elsewhere each takes half. */
+    private static final int MORE_DIVES = 10;
     /** Most boards whose pieces are cut anew. */
     private static final int MOST_MENDED = 7;
     /** How often a later dive leaves the programme's first choice. */
     private static final double DEVIATE = 0.2;
-    /** Values this near below a whole number count as one. */
-    private static final double WHOLE = 1 - 1e-6;
 
     private final Yard yard;
     private final Model model;
     private final AreaBound area;
     private final StripMaster master;
-    private final Filling filling;
+    private final StripDive dive;
     private final Dice dice;
     private final boolean bounds;
     private Draft best;
-    private int[] root = new int[0];
     private long least;
     private long bound = Answer.NO_BOUND;
 
@@ -48,8 +43,8 @@ final class StripSearch {
         this.model = yard.model;
         this.area = area;
         this.master = new StripMaster(yard, pricings);
-        this.filling = new Filling(yard);
         this.dice = new Dice(seed);
+        this.dive = new StripDive(yard, area, master, dice);
         this.best = new Draft(yard);
         this.bounds = bounds;
     }
@@ -130,18 +125,24 @@ final class StripSearch {
         if (bounds) {
             bound(none, meter);
         }
-        master.set(none, false);
-        best.boards.forEach(master::add);
-        master.generate(meter, ROOT_ROUNDS);
-        root = master.basis();
-        keep(dive(none, Long.MAX_VALUE, 0, meter));
+        dive.start(best, meter);
+        keep(dive.run(none, Long.MAX_VALUE, 0, meter));
         long patience = patience();
         int fruitless = 0;
+        long ahead = 0;
+        long share = isOneSize() ? MORE_DIVES : 1;
         while (!isProved() && !meter.isExhausted() && fruitless < patience) {
-            boolean again = fruitless % DIVE_EVERY == DIVE_EVERY - 1;
-            boolean better = again ? keep(dive(none, best.cost(), DEVIATE, meter)) : keep(mend(meter));
+            long before = meter.used();
+            boolean again = ahead <= 0;
+            boolean better = again ? keep(dive.run(none, most(area.costUnit()), DEVIATE, meter)) : keep(mend(meter));
             fruitless = better ? 0 : fruitless + 1;
+            ahead += (meter.used() - before) * (again ? 1 : -share);
         }
+    }
+
+    /** True if a gain is a whole board: mending hardly ever gets that far. */
+    private boolean isOneSize() {
+        return model.stocks == 1;
     }
 
     /** Tries without gain after which the search ends. */
@@ -194,76 +195,11 @@ final class StripSearch {
         for (int n = 0; n < wanted; n++) {
             draft.remove(n == 0 ? emptiest : dice.below(draft.boards.size()));
         }
-        return dive(draft, best.cost() + 1, dice.below(3) == 0 ? 0 : DEVIATE, meter);
+        return dive.run(draft, most(0), dice.below(3) == 0 ? 0 : DEVIATE, meter);
     }
 
-    /**
-     * Adds boards to a draft until nothing is missing or it is seen that it will cost too much.
-     *
-     * @param target what it must cost less than
-     * @param deviate how often the programme's first choice is left
-     */
-    private Draft dive(Draft start, long target, double deviate, WorkMeter meter) {
-        Draft draft = start.copy();
-        master.restore(root);
-        while (!Answers.isAllPlaceable(draft)) {
-            master.set(draft, false);
-            boolean going = master.generate(meter, ROUNDS);
-            long least = draft.cost() + master.raised(master.objective(), area.costUnit());
-            boolean hopeless = Answers.isAllPlaceable(best) && least >= target;
-            if (!going || hopeless || (!takeWhole(draft) && !takeOne(draft, deviate))) {
-                break;
-            }
-        }
-        filling.recreate(draft, Allowance.of(model, target == Long.MAX_VALUE ? target : target - 1), dice);
-        filling.moveToCheaper(draft);
-        return draft;
-    }
-
-    private boolean takeWhole(Draft draft) {
-        boolean taken = false;
-        for (int c = 0; c < master.boards().size(); c++) {
-            double value = master.value(c);
-            if (value > WHOLE) {
-                Board board = master.boards().get(c);
-                for (int n = times(draft, board, (int) (value + 1 - WHOLE)); n > 0; n--) {
-                    draft.add(board);
-                    taken = true;
-                }
-            }
-        }
-        return taken;
-    }
-
-    private int times(Draft draft, Board board, int most) {
-        int times = Math.min(most, draft.available(board.stock));
-        for (int t = 0; t < board.counts.length; t++) {
-            if (board.counts[t] > 0) {
-                // For the bound there are boards with more pieces than one may hold.
-                boolean fits = board.counts[t] <= model.item(t).perBoard();
-                times = fits ? Math.min(times, draft.left[t] / board.counts[t]) : 0;
-            }
-        }
-        return times;
-    }
-
-    private boolean takeOne(Draft draft, double deviate) {
-        Board chosen = null;
-        double most = 0;
-        for (int c = 0; c < master.boards().size(); c++) {
-            double value = master.value(c);
-            if (value > 1e-6 && times(draft, master.boards().get(c), 1) > 0) {
-                double score = dice.unit() < deviate ? value * dice.unit() : value;
-                if (score > most) {
-                    most = score;
-                    chosen = master.boards().get(c);
-                }
-            }
-        }
-        if (chosen == null) {
-            return false;
-        }
-        draft.add(chosen);
-        return true;
+    /** What a draft may cost to be of use, when it is to be so much cheaper than a plan. */
+    private long most(long less) {
+        return Answers.isAllPlaceable(best) ? best.cost() - less : Long.MAX_VALUE;
     }
 }

@@ -98,15 +98,15 @@ final class Turns {
         return isStripsAll() || yard.model.hasRepeats() || yard.model.stocks > 1;
     }
 
-    /** One part in so many of the work that is left is for strips. */
-    private int partOfStrips() {
+    /** Work for strips: most of what is left where they are all there is, else a part of it. */
+    private long stepsOfStrips(long left) {
         if (isStripsAll()) {
-            return 2;
+            return left / 5 * 4;
         }
         if (!yard.model.hasRepeats()) {
-            return 8;
+            return left / 8;
         }
-        return Dive.suits(yard.model) ? FEW_STRIPS : 3;
+        return left / (Dive.suits(yard.model) ? FEW_STRIPS : 3);
     }
 
     private boolean isStripsAll() {
@@ -116,7 +116,7 @@ final class Turns {
     /** Boards in strips: all there is where the shop cuts in two or three stages, else a start from which the search goes on. */
     private void strips(WorkMeter meter) {
         for (StripSearch strip : strips) {
-            WorkMeter part = meter.head(meter.left() / partOfStrips());
+            WorkMeter part = meter.head(stepsOfStrips(meter.left()));
             strip.run(search.best(), search.least(), part);
             meter.absorb(part);
             if (strip.best().isBetterThan(search.best())) {

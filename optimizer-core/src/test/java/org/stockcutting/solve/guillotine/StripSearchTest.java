@@ -122,6 +122,22 @@ class StripSearchTest {
         assertThat(LayoutCheck.cost(stricter, two)).isGreaterThanOrEqualTo(two.searchedBound());
     }
 
+    /** The bound says that one sheet less may do than pieces cut down from the best patterns of all make. */
+    @Test
+    void aSheetIsSavedWherePatternsKeepToWhatIsLeft() {
+        for (long seed : new long[] {4, 7, 11}) {
+            Instance instance = inStages(SheetJobs.typical(seed, 20, 100), 3);
+            Yard yard = new Yard(new Model(instance));
+            for (StripSearch strips : StripSearch.of(yard, new AreaBound(yard.model), 1)) {
+                strips.run(new Draft(yard), 0, meter(1_000_000));
+                Answer answer = answer(strips.best());
+                assertThat(LayoutCheck.faults(instance, answer)).isEmpty();
+                assertThat(strips.best().left).containsOnly(0);
+                assertThat(strips.best().cost()).as("seed " + seed).isEqualTo(strips.bound());
+            }
+        }
+    }
+
     @Test
     void sameSeedSameBoards() {
         Instance instance = inStages(SheetJobs.typical(3, 20, 100), 3);
