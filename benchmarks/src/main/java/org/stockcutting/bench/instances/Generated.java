@@ -28,14 +28,14 @@ public final class Generated {
         Instance make(String name, String group, int size, Random random);
     }
 
-    /** Makes one job; only a class looks at the number. */
+    /** Makes one job; only a class looks at the number and at whether pieces may be turned. */
     @FunctionalInterface
     private interface Maker {
-        Instance make(String name, String group, int number, int size, Random random);
+        Instance make(String name, String group, int number, int size, boolean turned, Random random);
     }
 
     private static Maker plain(Plain maker) {
-        return (name, group, number, size, random) -> maker.make(name, group, size, random);
+        return (name, group, number, size, turned, random) -> maker.make(name, group, size, random);
     }
 
     /** The kinds, each with the size it has where none is given. */
@@ -80,6 +80,16 @@ public final class Generated {
      * @throws IllegalArgumentException if there is no such kind, saying which there are
      */
     public static List<Instance> of(String words, long seed) {
+        return of(words, seed, false);
+    }
+
+    /**
+     * Makes jobs whose pieces may be turned where their rule leaves that open.
+     *
+     * @param turned true if the rectangles of classes may be turned
+     * @see #of(String, long)
+     */
+    public static List<Instance> of(String words, long seed, boolean turned) {
         Matcher matcher = WORDS.matcher(words);
         if (!matcher.matches()) {
             throw wrong(words);
@@ -95,16 +105,17 @@ public final class Generated {
         if (size == 0 || count == 0 || kind == Kind.T && size % 3 != 0) {
             throw wrong(words);
         }
-        return all(kind, number, size, count, seed);
+        return all(kind, number, size, count, turned && kind == Kind.CLASS, seed);
     }
 
-    private static List<Instance> all(Kind kind, int number, int size, int count, long seed) {
-        String group = "made/" + kind.name().toLowerCase(Locale.ROOT) + (number == 0 ? "" : number) + "-" + size;
+    private static List<Instance> all(Kind kind, int number, int size, int count, boolean turned, long seed) {
+        String group = "made/" + kind.name().toLowerCase(Locale.ROOT) + (number == 0 ? "" : number) + "-" + size
+                + (turned ? " turned" : "");
         List<Instance> made = new ArrayList<>();
         for (int i = 1; i <= count; i++) {
             String name = String.format(Locale.ROOT, "%s seed %d no %03d", group, seed, i);
             Random random = new Random(seed * 1_000_003L + 7_919L * kind.stream() + 131L * number + 31L * size + i);
-            made.add(kind.maker.make(name, group, number, size, random));
+            made.add(kind.maker.make(name, group, number, size, turned, random));
         }
         return made;
     }

@@ -57,10 +57,10 @@ final class PublishedRules {
      * Sheets of classes 1 to 6 by Berkey, Wang (1987): both sides uniform from 1; of classes 7 to 10 by Martello, Vigo (1998): seven in
      * ten of one of four types, one in ten of each other, on 100 by 100.
      */
-    static Instance sheets(String name, String group, int number, int items, Random random) {
+    static Instance sheets(String name, String group, int number, int items, boolean turned, Random random) {
         boolean plain = number < FIRST_VARIED_CLASS;
         long side = plain ? PLAIN_CLASSES[number - 1][0] : 100;
-        PlainJob job = new PlainJob(name, Goal.BOARDS, side, 0, false);
+        PlainJob job = new PlainJob(name, Goal.BOARDS, side, 0, turned);
         for (int i = 0; i < items; i++) {
             if (plain) {
                 long most = PLAIN_CLASSES[number - 1][1];

@@ -85,7 +85,7 @@ public final class YieldCommand implements Callable<Integer> {
             description = "jobs at a time, 1 or 2 (${DEFAULT-VALUE})")
     private int threads = 1;
 
-    @Option(names = "--rotate", description = "rectangles of public sets may be turned")
+    @Option(names = "--rotate", description = "rectangles of public sets and of generated classes may be turned")
     private boolean rotate;
 
     @Mixin
@@ -174,7 +174,7 @@ public final class YieldCommand implements Callable<Integer> {
         }
         for (String words : generate) {
             try {
-                instances.addAll(Generated.of(words, seed));
+                instances.addAll(Generated.of(words, seed, rotate));
             } catch (IllegalArgumentException e) {
                 throw wrong(e);
             }

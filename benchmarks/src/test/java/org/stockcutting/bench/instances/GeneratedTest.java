@@ -96,6 +96,18 @@ class GeneratedTest {
         assertThat(sides).allMatch(side -> side >= 1 && side <= most).contains(1L, most);
     }
 
+    @Test
+    void piecesOfClassesMayBeTurnedOthersStayWhatTheyAre() {
+        List<Part> straight = Generated.of("CLASS7-20:1", 3).get(0).job().parts();
+        List<Part> turned = Generated.of("CLASS7-20:1", 3, true).get(0).job().parts();
+        assertThat(straight).extracting(Part::grain).containsOnly(Grain.LENGTH);
+        assertThat(turned).extracting(Part::grain).containsOnly(Grain.ANY);
+        assertThat(turned)
+                .extracting(Part::length)
+                .isEqualTo(straight.stream().map(Part::length).toList());
+        assertThat(Generated.of("sheets:2", 3, true)).isEqualTo(Generated.of("sheets:2", 3));
+    }
+
     @ParameterizedTest
     @ValueSource(ints = {7, 8, 9, 10})
     void theUsualTypeOfAVariedClassComesSevenTimesInTen(int number) {
