@@ -18,27 +18,15 @@ import org.stockcutting.solve.instance.WorkMeter;
  * <p>The bound's patterns may hold more pieces of a type than are wanted, and then say little about plans. So patterns are made here
  * that respect what is missing: patterns in use are refitted under the duals; where that gives nothing, exact pricing does, its
  * pattern cut down to what is missing and refitted, and again with every piece too many taking two in a hundred off the type's worth.
- * Patterns stay in the pool, so the next dive starts from a better programme.
- *
- * <p>Where no two pieces are alike, exact pricing has nothing to say about plans, and patterns are the boards of the search; a dive is
- * then short, and there is none before their programme comes within the cost.
+ * Patterns stay in the pool, so the next dive starts from a better programme. Where hardly two pieces are alike {@link UnlikeDive} finds
+ * more.
  */
-final class Dive {
+final class Dive implements Descent {
 
     /** Pricing rounds after each fixed pattern; four times as many before the first one. */
     private static final int ROUNDS = 8;
     /** Exact pricings in a round, with less and less worth for types of which there are too many. */
     private static final int TRIES = 8;
-    /** Rounds before and after a fixed pattern where patterns come from the search. */
-    private static final int FIRST_POOL_ROUNDS = 1;
-
-    private static final int POOL_ROUNDS = 2;
-    /** Patterns of the search are forgotten, those that gain least first, when there are more than this; and so many are kept. */
-    private static final int MOST_POOL = 4_000;
-
-    private static final int KEPT_POOL = 3_000;
-    /** Steps for the last boards, and for all, where patterns come from the search. */
-    private static final long POOL_STEPS = 250_000;
 
     private static final double LESS = 0.02;
     /** Moves that refit a pattern in use, and one of exact pricing. */
@@ -59,19 +47,14 @@ final class Dive {
     private static final int LAST_BOARDS = 4;
 
     private static final int LAST_FEW_BOARDS = 2;
-    private static final int LAST_POOL_BOARDS = 10;
-
     /** Fewer stages are left to {@link StripSearch}. */
     private static final int LEAST_STAGES = 4;
 
-    private static final int MEMORY = 200;
     /** Operations that one pattern of the pool takes to become a column. */
     private static final long POOLED = 100;
 
     private static final long REST_STEPS = 400_000;
     private static final long WHOLE_STEPS = 300_000;
-    /** The last boards are given up when nothing was gained for as long as it took to get there, and not before so many steps. */
-    private static final long PATIENT_STEPS = 100_000;
     /** Where the boards to buy are given: many short dives. */
     private static final long SHORT_STEPS = 100_000;
 
@@ -80,11 +63,8 @@ final class Dive {
     private final Yard yard;
     private final Model model;
     private final ColumnBound bound;
-    private final BoardPool boards;
-    private final boolean alike;
-    private final double[] missing;
     private final Dice dice;
-    private final Walk walk;
+    private final LastBoards last;
     private final Refit refit;
     private final List<PriceList.Column> pool = new ArrayList<>();
     private int learnt;
@@ -94,18 +74,14 @@ final class Dive {
 
     /**
      * @param bound where patterns come from; it may go on between dives
-     * @param boards where they come from if no two pieces are alike
      * @param missing what a missing piece of each type counts
      */
-    Dive(Yard yard, ColumnBound bound, BoardPool boards, double[] missing, long seed) {
+    Dive(Yard yard, ColumnBound bound, double[] missing, long seed) {
         this.yard = yard;
         this.model = yard.model;
         this.bound = bound;
-        this.boards = boards;
-        this.alike = model.hasRepeats();
-        this.missing = missing;
         this.dice = new Dice(seed);
-        this.walk = new Walk(yard, dice);
+        this.last = new LastBoards(yard, missing, dice);
         this.refit = new Refit(model, dice);
         this.allowed = Allowance.of(model, Long.MAX_VALUE);
     }
@@ -122,13 +98,13 @@ final class Dive {
                 && model.instance.groups().isEmpty();
     }
 
-    /** How often it has dived. */
-    int dives() {
+    @Override
+    public int dives() {
         return dives;
     }
 
-    /** Dives once; a draft without anything missing and with no more boards than these, or null. */
-    @Nullable Draft run(WorkMeter meter, Allowance most) {
+    @Override
+    public @Nullable Draft run(WorkMeter meter, Allowance most) {
         dives++;
         if (!most.equals(allowed)) {
             root = Double.NEGATIVE_INFINITY;
@@ -137,19 +113,15 @@ final class Dive {
         long cost = most.cost();
         learn();
         Draft fixed = new Draft(yard);
-        int rounds = !alike ? POOL_ROUNDS : most.isPurchase() ? SHORT_ROUNDS : ROUNDS;
-        int last = lastBoards();
+        int rounds = most.isPurchase() ? SHORT_ROUNDS : ROUNDS;
+        int left = 1 + dice.below(most.isPurchase() ? LAST_FEW_BOARDS : LAST_BOARDS);
         double noise = dives == 1 ? 0 : 0.5 * dice.unit();
         List<PriceList.Column> banned = new ArrayList<>();
-        RestProgramme programme = solved(fixed, alike ? 4 * rounds : FIRST_POOL_ROUNDS, meter);
-        root = alike ? Math.max(root, programme.value()) : programme.value();
-        forget(programme);
-        if (!alike && programme.value() > cost + 1e-6) {
-            return null;
-        }
+        RestProgramme programme = solved(fixed, 4 * rounds, meter);
+        root = Math.max(root, programme.value());
         int inARow = 0;
         while (!meter.isExhausted() && inARow < BANS_IN_A_ROW && banned.size() < MOST_BANS) {
-            List<PriceList.Column> candidates = candidates(programme, banned, noise, last);
+            List<PriceList.Column> candidates = candidates(programme, banned, noise, left);
             if (candidates.isEmpty()) {
                 break;
             }
@@ -167,15 +139,13 @@ final class Dive {
                 inARow = 0;
             }
         }
-        return finish(fixed, meter);
+        boolean isShort = allowed.isPurchase();
+        return last.fill(
+                fixed, allowed, isShort ? SHORT_STEPS : REST_STEPS, isShort ? SHORT_STEPS : WHOLE_STEPS, meter);
     }
 
-    /** Takes the patterns that the bound, or the search, has found since the last dive. */
+    /** Takes the patterns that the bound has found since the last dive. */
     private void learn() {
-        if (!alike) {
-            boards.take().forEach(board -> pool.add(PriceList.Column.of(board)));
-            return;
-        }
         List<PriceList.Column> columns = bound.columns();
         for (; learnt < columns.size(); learnt++) {
             PriceList.Column column = columns.get(learnt);
@@ -187,24 +157,9 @@ final class Dive {
         root = Math.max(root, bound.value());
     }
 
-    private void forget(RestProgramme programme) {
-        if (!alike && pool.size() > MOST_POOL) {
-            double[] worths = programme.worths();
-            pool.sort(Comparator.comparingDouble(column -> -programme.gain(column, worths)));
-            pool.subList(KEPT_POOL, pool.size()).clear();
-        }
-    }
-
-    private int lastBoards() {
-        if (!alike) {
-            return 2 + dice.below(LAST_POOL_BOARDS - 1);
-        }
-        return 1 + dice.below(allowed.isPurchase() ? LAST_FEW_BOARDS : LAST_BOARDS);
-    }
-
     /** The columns that may be fixed next, most used first; none if so few boards are left that search does better. */
     private List<PriceList.Column> candidates(
-            RestProgramme programme, List<PriceList.Column> banned, double noise, int last) {
+            RestProgramme programme, List<PriceList.Column> banned, double noise, int left) {
         double sum = 0;
         double[] rank = new double[programme.columns().size()];
         List<Integer> used = new ArrayList<>();
@@ -216,12 +171,12 @@ final class Dive {
                 used.add(c);
             }
         }
-        if (sum <= last) {
+        if (sum <= left) {
             return List.of();
         }
         return used.stream()
                 .sorted(Comparator.comparingDouble(c -> -rank[c]))
-                .limit(alike ? CANDIDATES : 1)
+                .limit(CANDIDATES)
                 .map(programme.columns()::get)
                 .toList();
     }
@@ -296,7 +251,7 @@ final class Dive {
             }
         }
         double[] tried = worths.clone();
-        boolean over = alike;
+        boolean over = true;
         for (int n = 0; n < TRIES && over && !gained && meter.spend(Weights.of(yard.takeOperations())); n++) {
             over = false;
             for (PriceList.Column column : bound.prices().price(tried, meter).columns()) {
@@ -334,40 +289,5 @@ final class Dive {
             }
         }
         return lowered;
-    }
-
-    /** Fills the last boards by search, at last with all boards free. */
-    private @Nullable Draft finish(Draft fixed, WorkMeter meter) {
-        long few = alike ? SHORT_STEPS : POOL_STEPS;
-        boolean isShort = !alike || allowed.isPurchase();
-        Draft rest = walk(fixed.rest(), isShort ? few : REST_STEPS, meter);
-        Draft all = fixed.copy();
-        rest.boards.forEach(all::add);
-        if (isMissing(all)) {
-            all = walk(all, isShort ? few : WHOLE_STEPS, meter);
-        }
-        return isMissing(all) ? null : all;
-    }
-
-    private static boolean isMissing(Draft draft) {
-        return !Answers.isAllPlaceable(draft);
-    }
-
-    /** The first draft of a walk that misses nothing, else the one at which it ends. */
-    private Draft walk(Draft start, long steps, WorkMeter meter) {
-        WorkMeter part = meter.part(steps);
-        walk.start(start, allowed, missing, MEMORY);
-        Draft last = walk.current();
-        double least = walk.reached();
-        long patient = PATIENT_STEPS;
-        while (isMissing(last) && part.spend(Weights.of(yard.takeOperations())) && (!alike || part.used() < patient)) {
-            last = walk.move();
-            if (walk.reached() < least) {
-                least = walk.reached();
-                patient = Math.max(patient, 2 * part.used());
-            }
-        }
-        meter.absorb(part);
-        return isMissing(last) ? walk.current() : last;
     }
 }

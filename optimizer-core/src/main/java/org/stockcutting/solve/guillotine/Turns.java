@@ -10,8 +10,8 @@ import org.stockcutting.solve.instance.WorkMeter;
 /**
  * Search and bound by turns: a short search ends most jobs, strips by column generation give what is still open a better start, dives
  * do so on a rack of boards with zones, the bound tells the search when to stop and whether it is worth going on, and dives go for what
- * it does not rule out, with most of the work where some pieces are alike. Where no two are, there are hardly any strips, and dives feed
- * on what search has found.
+ * it does not rule out, with most of the work where some pieces are alike. Where hardly two are, there are hardly any strips, and search
+ * and dives take turns at equal shares, since dives begin with what search has found.
  *
  * <p>While the search goes on, the bound takes at most a third of what the meter still allows, half of it where that should finish it, and
  * nothing where that is too little to get anywhere, or where the first turn left the bound far below the plan, as it does on boards whose
@@ -41,10 +41,13 @@ final class Turns {
     private final Engine.EngineListener listener;
     private @Nullable ScaleBound scales;
     private final long seed;
+    /** True if hardly two pieces are alike. */
+    private final boolean unlike;
+
     private @Nullable ColumnBound columns;
     private @Nullable PurchaseRows purchases;
     private @Nullable PurchaseBound whole;
-    private @Nullable Dive dive;
+    private @Nullable Descent dive;
 
     Turns(Yard yard, AreaBound area, Draft start, long seed, Engine.EngineListener listener) {
         this.yard = yard;
@@ -52,6 +55,7 @@ final class Turns {
         this.answers = new Answers(area);
         this.listener = listener;
         this.seed = seed;
+        this.unlike = !yard.model.hasRepeats();
         this.search = new TreeSearch(yard, area, start, seed);
         this.strips = StripSearch.of(yard, area, seed);
         this.rack = RackSearch.suits(yard) ? new RackSearch(yard, search.price(), seed) : null;
@@ -81,11 +85,12 @@ final class Turns {
                 break;
             }
             bound(meter, boundSteps, tired);
-            if (searchSteps > FIRST_SEARCH) {
-                dives(meter, DIVES * searchSteps);
+            long before = meter.used();
+            if (searchSteps > FIRST_SEARCH || unlike) {
+                dives(meter, unlike ? SECOND_SEARCH : DIVES * searchSteps);
             }
             if (isRackDone()) {
-                searchSteps = SECOND_SEARCH;
+                searchSteps = unlike ? Math.max(SECOND_SEARCH, meter.used() - before) : SECOND_SEARCH;
                 boundSteps = searchSteps;
             }
             rackSteps *= 2;
@@ -95,7 +100,7 @@ final class Turns {
 
     /** Where no two pieces are alike, any stages go and all boards are of one size, search alone gets further. */
     private boolean areStripsOfUse() {
-        return isStripsAll() || yard.model.hasRepeats() || yard.model.stocks > 1;
+        return isStripsAll() || !unlike || yard.model.stocks > 1;
     }
 
     /** Work for strips: most of what is left where they are all there is, else a part of it. */
@@ -103,7 +108,7 @@ final class Turns {
         if (isStripsAll()) {
             return left / 5 * 4;
         }
-        if (!yard.model.hasRepeats()) {
+        if (unlike) {
             return left / 8;
         }
         return left / (Dive.suits(yard.model) ? FEW_STRIPS : 3);
@@ -162,27 +167,27 @@ final class Turns {
 
     /** True if diving again would hardly help. */
     private boolean isDiveDone() {
-        return columns == null || !Dive.suits(yard.model) || (dive != null && dive.dives() >= mostDives());
+        return columns == null
+                || !Dive.suits(yard.model)
+                || (unlike && !UnlikeDive.suits(yard))
+                || (dive != null
+                        && (dive.dives() >= mostDives()
+                                || (purchases == null && dive.isHopeless(search.aim(dive.dives())))));
     }
 
     /** As for patience: few for small jobs. */
     private long mostDives() {
         long pieces =
                 yard.model.instance.items().stream().mapToLong(i -> i.demand()).sum();
-        return 2 + (purchases == null ? pieces / 10 : pieces);
+        return 2 + (purchases == null && !unlike ? pieces / 10 : pieces);
     }
 
-    /** As many as take so many steps; one where no two pieces are alike, since each search brings boards to dive with. */
+    /** As many as take so many steps. */
     private void dives(WorkMeter meter, long steps) {
         long until = meter.used() + steps;
-        dive(meter);
-        while (yard.model.hasRepeats()
-                && meter.used() < until
-                && !meter.isExhausted()
-                && !isDiveDone()
-                && !search.isProved()) {
+        do {
             dive(meter);
-        }
+        } while (meter.used() < until && !meter.isExhausted() && !isDiveDone() && !search.isProved());
     }
 
     /** Where the bound says that less may be possible. */
@@ -191,9 +196,15 @@ final class Turns {
             return;
         }
         if (dive == null) {
-            dive = new Dive(yard, columns, search.pool(), search.price(), seed);
+            dive = unlike
+                    ? new UnlikeDive(yard, search.pool(), search.price(), seed)
+                    : new Dive(yard, columns, search.price(), seed);
         }
-        Draft found = dive.run(meter, search.aim(dive.dives()));
+        // Where hardly two pieces are alike half of what is left: the next one has all patterns of a dive that was cut
+        // short.
+        WorkMeter part = meter.part(unlike ? meter.left() / 2 : meter.left());
+        Draft found = dive.run(part, search.aim(dive.dives()));
+        meter.absorb(part);
         if (found != null) {
             search.take(found);
             improved(found);

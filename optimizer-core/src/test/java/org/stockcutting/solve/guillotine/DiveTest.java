@@ -36,7 +36,7 @@ final class DiveTest {
             // One sheet of room above the bound: a dive that misses that is no good.
             long cost = bound.raised() + yard.model.stock(0).cost();
             Allowance within = Allowance.of(yard.model, cost);
-            Draft found = new Dive(yard, bound, new BoardPool(), missing, seed).run(steps(6_000_000), within);
+            Draft found = new Dive(yard, bound, missing, seed).run(steps(6_000_000), within);
             assertThat(found).as("seed " + seed).isNotNull();
             if (found != null) {
                 assertThat(found.cost()).isBetween(bound.raised(), cost);
@@ -45,52 +45,6 @@ final class DiveTest {
                         .isEmpty();
             }
         }
-    }
-
-    /** The search never had more than one of the boards in a draft. */
-    @Test
-    void boardsOfTheSearchAreJoinedToAPlanThatTheSearchNeverHad() {
-        Instance instance = SheetJobs.typical(5, 40, 40);
-        Yard yard = new Yard(new Model(instance));
-        assertThat(yard.model.hasRepeats()).isFalse();
-        Draft whole = new Filling(yard).build(Filling.Order.AREA, 0);
-        BoardPool pool = alone(yard, whole.boards);
-        double[] missing = new double[yard.model.types];
-        Arrays.setAll(missing, yard.model::area);
-        Dive dive = new Dive(yard, finished(yard.model, whole), pool, missing, 1);
-        assertThat(dive.run(steps(1_000_000), Allowance.of(yard.model, 0)))
-                .as("no boards at all")
-                .isNull();
-        Draft found = dive.run(steps(6_000_000), Allowance.of(yard.model, whole.cost()));
-        assertThat(found).isNotNull();
-        if (found != null) {
-            assertThat(found.cost()).isLessThanOrEqualTo(whole.cost());
-            assertThat(found.left).containsOnly(0);
-            assertThat(LayoutCheck.faults(instance, new Answers(new AreaBound(yard.model)).interim(found)))
-                    .isEmpty();
-        }
-    }
-
-    @Test
-    void boardsOfOneContentArePooledOnce() {
-        Yard yard = new Yard(new Model(SheetJobs.typical(5, 40, 40)));
-        List<Board> boards = new Filling(yard).build(Filling.Order.AREA, 0).boards;
-        BoardPool pool = alone(yard, boards);
-        boards.forEach(board -> pool.collect(draft(yard, new Board(yard, 0, board.root))));
-        assertThat(pool.take()).containsExactlyElementsOf(boards);
-        assertThat(pool.take()).isEmpty();
-    }
-
-    private static BoardPool alone(Yard yard, List<Board> boards) {
-        BoardPool pool = new BoardPool();
-        boards.forEach(board -> pool.collect(draft(yard, board)));
-        return pool;
-    }
-
-    private static Draft draft(Yard yard, Board board) {
-        Draft draft = new Draft(yard);
-        draft.add(board);
-        return draft;
     }
 
     @Test
