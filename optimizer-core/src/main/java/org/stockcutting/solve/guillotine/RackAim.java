@@ -13,6 +13,9 @@ final class RackAim {
     /** What all the wood counts, as a share of what all pieces count, where pieces are left out. */
     private static final double WOOD = 1e-3;
 
+    /** The same while a draft is mended. */
+    private static final double LITTLE_WOOD = 1e-5;
+
     private static final long NO_LIMIT = Long.MAX_VALUE - 1;
 
     private final Model model;
@@ -82,6 +85,39 @@ final class RackAim {
         Arrays.setAll(counts, s -> each * model.boardArea(s));
         return new RackAim(
                 model, Allowance.of(model, NO_LIMIT), counts, shortfall, weight - 1 + each * area, weight - 1);
+    }
+
+    /** Less missing than in a draft, from the same boards as here; the wood counts next to nothing. */
+    RackAim mending(Draft draft) {
+        double[] each = new double[model.types];
+        Arrays.setAll(each, t -> !model.hasPlace(t) ? 0 : shortfall == null ? model.area(t) : shortfall[t]);
+        double all = 0;
+        for (int t = 0; t < each.length; t++) {
+            all += each[t] * model.item(t).demand();
+        }
+        double area = 0;
+        for (int s = 0; s < model.stocks; s++) {
+            area += model.boardArea(s) * (model.isLimited(s) ? model.stock(s).copies() : 1);
+        }
+        double unit = LITTLE_WOOD * all / area;
+        double[] wood = new double[model.stocks];
+        Arrays.setAll(wood, s -> unit * model.boardArea(s));
+        double now =
+                draft.boards.stream().mapToDouble(board -> wood[board.stock]).sum() + missing(draft, each);
+        return new RackAim(model, allowance, wood, each, now, left);
+    }
+
+    /** What a draft misses, where that counts. */
+    double missing(Draft draft) {
+        return shortfall == null ? 0 : missing(draft, shortfall);
+    }
+
+    private static double missing(Draft draft, double[] each) {
+        double sum = 0;
+        for (int t = 0; t < each.length; t++) {
+            sum += draft.left[t] * each[t];
+        }
+        return sum;
     }
 
     /** Which boards it may cut. */

@@ -57,4 +57,25 @@ class RackAimTest {
         assertThat(RackAim.isAllOnHand(hand)).isTrue();
         assertThat(RackAim.isAllOnHand(model)).isFalse();
     }
+
+    /** What is missing counts its area, and nothing that misses as much from as many boards is any gain. */
+    @Test
+    void whileADraftIsMendedWhatItMissesCounts() {
+        RackAim purchase = RackAim.from(model, 250, new int[] {1, 1, 1, 2});
+        Draft nothing = new Draft(new Yard(model));
+        double all = 0;
+        for (int t = 0; t < model.types; t++) {
+            all += (double) model.area(t) * model.item(t).demand();
+        }
+        RackAim mending = purchase.mending(nothing);
+        assertThat(mending.allowance()).isEqualTo(purchase.allowance());
+        assertThat(mending.missing(nothing)).isEqualTo(all);
+        assertThat(mending.room()).isEqualTo(all);
+        assertThat(mending.isMissing(nothing)).isTrue();
+        double wood = 0;
+        for (int s = 0; s < 4; s++) {
+            wood += mending.of(s);
+        }
+        assertThat(wood).isCloseTo(1e-5 * all, Offset.offset(1e-9 * all));
+    }
 }

@@ -64,6 +64,52 @@ class RackPricingTest {
         return LayoutCheck.faults(Racks.wanting(instance, demand), answer);
     }
 
+    /** Cuts that served a pattern are there for the next one. */
+    @Test
+    void patternsGetBetterFromCallToCall() {
+        double first = 0;
+        double last = 0;
+        double exact = 0;
+        for (long seed = 0; seed < 8; seed++) {
+            Yard yard = new Yard(new Model(Racks.enough(seed, 6, 7)));
+            double[] worths = worths(yard.model, new Random(seed));
+            RackPricing pricing = new RackPricing(yard, new Dice(seed));
+            pricing.set(worths);
+            for (int s = 0; s + 1 < yard.model.stocks; s++) {
+                pricing.places(1);
+                first += pricing.price(s).value();
+                for (int n = 0; n < 8; n++) {
+                    pricing.price(s);
+                }
+                last += pricing.price(s).value();
+                exact += new ZonePricing(yard.model, s).price(worths).value();
+            }
+        }
+        assertThat(last).isGreaterThan(first);
+        assertThat(last / exact).isBetween(0.98, 1.0);
+    }
+
+    /** Also a clear board, which the table would cut either way. */
+    @Test
+    void patternsAreCutFirstAsTheShopWantsIt() {
+        for (boolean crosscut : new boolean[] {true, false}) {
+            int split = 0;
+            for (long seed = 0; seed < 6; seed++) {
+                Instance free = Racks.enough(seed, 5, 6);
+                Yard yard = new Yard(new Model(Racks.cutFirst(free, crosscut)));
+                RackPricing pricing = new RackPricing(yard, new Dice(seed));
+                pricing.set(worths(yard.model, new Random(seed)));
+                for (int s = 0; s < yard.model.stocks; s++) {
+                    Cell pattern = pricing.price(s).pattern();
+                    assertThat(pattern.isRest()).isFalse();
+                    assertThat(yard.allows(s, pattern)).isTrue();
+                    split += pattern.isSplit() && pattern.crosscut == crosscut ? 1 : 0;
+                }
+            }
+            assertThat(split).isGreaterThan(30);
+        }
+    }
+
     @Test
     void aClearBoardIsPricedExactly() {
         for (long seed = 0; seed < 6; seed++) {
