@@ -30,7 +30,10 @@ final class RackPricing {
 
     private final Yard yard;
     private final Model model;
-    private final CutPlaces[] kept;
+    private final Dice dice;
+    /** By stock, and by whether its patterns are crosscut first: the places of one are no good for the other. */
+    private final CutPlaces[][] kept;
+
     private final Points across;
     private final Points along;
     private List<ExactPricing.Lying> lyings = List.of();
@@ -41,8 +44,9 @@ final class RackPricing {
     RackPricing(Yard yard, Dice dice) {
         this.yard = yard;
         this.model = yard.model;
-        this.kept = new CutPlaces[model.stocks];
-        Arrays.setAll(kept, s -> new CutPlaces(dice));
+        this.dice = dice;
+        this.kept = new CutPlaces[model.stocks][];
+        Arrays.setAll(kept, s -> new CutPlaces[] {new CutPlaces(dice), new CutPlaces(dice)});
         double[] one = new double[model.types];
         Arrays.fill(one, 1);
         List<ExactPricing.Lying> all = lyings(one, 1);
@@ -133,17 +137,25 @@ final class RackPricing {
             return new ExactPricing.Priced(0, Cell.rest(length, width));
         }
         List<StockType.ZoneRect> zones = zones(stock);
-        boolean choice = !zones.isEmpty() || model.instance.limits().firstCut() != null;
+        Boolean first = model.instance.limits().firstCut();
+        boolean choice = !zones.isEmpty() || first != null;
+        boolean crosscut = first == null ? choice && dice.below(2) == 0 : first;
         CutPlaces.Of lengths = new CutPlaces.Of(true, length, model.kerfX, zones, sizes(true));
         CutPlaces.Of widths = new CutPlaces.Of(false, width, model.kerfY, zones, sizes(false));
-        int[] xs = kept[stock].draw(lengths, choice ? places * MORE_X : 0);
-        int[] ys = kept[stock].draw(widths, choice ? places * MORE_Y : 0);
+        int[] xs = kept(stock, crosscut).draw(lengths, choice ? this.places * MORE_X : 0);
+        int[] ys = kept(stock, crosscut).draw(widths, choice ? this.places * MORE_Y : 0);
         RackCuts cuts = new RackCuts(model, table, zones, xs, ys);
         ExactPricing.Priced priced = cuts.priced(unit);
-        kept[stock].keep(lengths, cuts.cutsX());
-        kept[stock].keep(widths, cuts.cutsY());
+        Cell pattern = priced.pattern();
+        CutPlaces places = kept(stock, pattern.isSplit() ? pattern.crosscut : crosscut);
+        places.keep(lengths, cuts.cutsX());
+        places.keep(widths, cuts.cutsY());
         yard.count(cuts.operations());
         return priced;
+    }
+
+    private CutPlaces kept(int stock, boolean crosscut) {
+        return kept[stock][crosscut ? 1 : 0];
     }
 
     /** Sizes of the pieces that are worth anything. */
