@@ -2,7 +2,9 @@ package org.stockcutting.solve.guillotine;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.solve.instance.Weights;
 import org.stockcutting.solve.instance.WorkMeter;
@@ -41,12 +43,15 @@ final class Dive implements Descent {
     private static final int MOST_BANS = 10;
 
     private static final int BANS_IN_A_ROW = 3;
-    /** Patterns of which the best is fixed. */
+    /** Patterns of which the best is fixed; where the boards to buy are given, many different short dives do more. */
     private static final int CANDIDATES = 4;
     /** The last boards, left to search, at most; where the boards to buy are few and given, one or two. */
     private static final int LAST_BOARDS = 4;
 
     private static final int LAST_FEW_BOARDS = 2;
+    /** There a dive that leaves more is given up, since another one does more than a short search for so many. */
+    private static final int MOST_FEW_LEFT = 3;
+
     /** Fewer stages are left to {@link StripSearch}. */
     private static final int LEAST_STAGES = 4;
 
@@ -68,6 +73,9 @@ final class Dive implements Descent {
     private final Refit refit;
     private final List<PriceList.Column> pool = new ArrayList<>();
     private int learnt;
+    /** What the programme of all pieces came to, by what may be bought. */
+    private final Map<Allowance, Double> roots = new HashMap<>();
+
     private double root;
     private Allowance allowed;
     private int dives;
@@ -106,9 +114,7 @@ final class Dive implements Descent {
     @Override
     public @Nullable Draft run(WorkMeter meter, Allowance most) {
         dives++;
-        if (!most.equals(allowed)) {
-            root = Double.NEGATIVE_INFINITY;
-        }
+        root = roots.getOrDefault(most, Double.NEGATIVE_INFINITY);
         allowed = most;
         long cost = most.cost();
         learn();
@@ -119,6 +125,7 @@ final class Dive implements Descent {
         List<PriceList.Column> banned = new ArrayList<>();
         RestProgramme programme = solved(fixed, 4 * rounds, meter);
         root = Math.max(root, programme.value());
+        roots.put(most, root);
         int inARow = 0;
         while (!meter.isExhausted() && inARow < BANS_IN_A_ROW && banned.size() < MOST_BANS) {
             List<PriceList.Column> candidates = candidates(programme, banned, noise, left);
@@ -139,9 +146,21 @@ final class Dive implements Descent {
                 inARow = 0;
             }
         }
-        boolean isShort = allowed.isPurchase();
+        boolean isShort = most.isPurchase();
+        if (isShort && boards(programme) > MOST_FEW_LEFT) {
+            return null;
+        }
         return last.fill(
                 fixed, allowed, isShort ? SHORT_STEPS : REST_STEPS, isShort ? SHORT_STEPS : WHOLE_STEPS, meter);
+    }
+
+    /** How many boards a programme takes. */
+    private static double boards(RestProgramme programme) {
+        double sum = 0;
+        for (int c = 0; c < programme.columns().size(); c++) {
+            sum += programme.use(c);
+        }
+        return sum;
     }
 
     /** Takes the patterns that the bound has found since the last dive. */
@@ -160,23 +179,20 @@ final class Dive implements Descent {
     /** The columns that may be fixed next, most used first; none if so few boards are left that search does better. */
     private List<PriceList.Column> candidates(
             RestProgramme programme, List<PriceList.Column> banned, double noise, int left) {
-        double sum = 0;
         double[] rank = new double[programme.columns().size()];
         List<Integer> used = new ArrayList<>();
         for (int c = 0; c < rank.length; c++) {
-            double use = programme.use(c);
-            sum += use;
-            rank[c] = use * (1 - noise * dice.unit());
+            rank[c] = programme.use(c) * (1 - noise * dice.unit());
             if (rank[c] > 1e-9 && !banned.contains(programme.columns().get(c))) {
                 used.add(c);
             }
         }
-        if (sum <= left) {
+        if (boards(programme) <= left) {
             return List.of();
         }
         return used.stream()
                 .sorted(Comparator.comparingDouble(c -> -rank[c]))
-                .limit(CANDIDATES)
+                .limit(allowed.isPurchase() ? 1 : CANDIDATES)
                 .map(programme.columns()::get)
                 .toList();
     }

@@ -179,7 +179,10 @@ final class Turns {
     private long mostDives() {
         long pieces =
                 yard.model.instance.items().stream().mapToLong(i -> i.demand()).sum();
-        return 2 + (purchases == null && !unlike ? pieces / 10 : pieces);
+        if (unlike) {
+            return 2 + pieces;
+        }
+        return 2 + (purchases == null ? pieces / 10 : 3 * pieces);
     }
 
     /** As many as take so many steps. */

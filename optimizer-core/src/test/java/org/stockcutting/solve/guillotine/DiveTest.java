@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.stockcutting.plan.CancelToken;
 import org.stockcutting.solve.instance.Instance;
+import org.stockcutting.solve.instance.StockType;
 import org.stockcutting.solve.instance.WorkMeter;
 
 /** Diving: what it fixes and refits stays within demand and cost, and the programme of the rest is no dearer than plans are. */
@@ -81,6 +82,34 @@ final class DiveTest {
         less.solve();
         long left = plan.cost() - plan.boards.get(0).cost;
         assertThat(less.value()).isBetween(programme.value() - plan.boards.get(0).cost - 1e-6, left + 1e-6);
+    }
+
+    /** What may be bought changes from dive to dive: a plan takes no more of either size. */
+    @Test
+    void purchasesAreFilledByTurns() {
+        Instance one = SheetJobs.typical(3, 12, 60);
+        StockType sheet = one.stocks().get(0);
+        StockType square = new StockType(960, 960, 0, 0, 5300, StockType.UNLIMITED, 0, List.of(), sheet.places());
+        Instance instance = new Instance(one.items(), List.of(sheet, square), 2, 2, one.limits(), List.of(), List.of());
+        Yard yard = new Yard(new Model(instance));
+        Draft start = new Filling(yard).build(Filling.Order.AREA, 0);
+        double[] missing = new double[yard.model.types];
+        Arrays.setAll(missing, yard.model::area);
+        Dive dive = new Dive(yard, finished(yard.model, start), missing, 1);
+        int sheets = start.used(0);
+        for (int n = 0; n < 4; n++) {
+            int[] counts = n % 2 == 0 ? new int[] {sheets, 0} : new int[] {sheets - 1, 1};
+            long cost = counts[0] * sheet.cost() + counts[1] * square.cost();
+            Draft found = dive.run(steps(10_000_000), new Allowance(cost, counts));
+            if (found != null) {
+                assertThat(found.left).containsOnly(0);
+                assertThat(found.used(0)).isLessThanOrEqualTo(counts[0]);
+                assertThat(found.used(1)).isLessThanOrEqualTo(counts[1]);
+                assertThat(LayoutCheck.faults(instance, new Answers(new AreaBound(yard.model)).interim(found)))
+                        .isEmpty();
+            }
+            assertThat(found).as("purchase " + Arrays.toString(counts)).isNotNull();
+        }
     }
 
     @Test
