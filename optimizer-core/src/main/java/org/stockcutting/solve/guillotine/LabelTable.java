@@ -50,40 +50,6 @@ final class LabelTable {
 
     private long operations;
 
-    /** Where a label comes from, in one word: kind, whether a smaller rectangle holds it, and up to two labels. */
-    private static final class Origin {
-
-        static final int PIECE = 0;
-        static final int SMALLER = 1;
-        static final int ACROSS = 2;
-        static final int ALONG = 3;
-        static final long TIGHT_ACROSS = 4;
-        static final long TIGHT_ALONG = 8;
-
-        private static final int KINDS = 3;
-        private static final int FIRST = 4;
-        private static final int SECOND = 34;
-        private static final long LABEL = (1L << 30) - 1;
-
-        private Origin() {}
-
-        static long of(int kind, int one, int other) {
-            return kind | TIGHT_ACROSS | TIGHT_ALONG | (long) one << FIRST | (long) other << SECOND;
-        }
-
-        static int kind(long origin) {
-            return (int) origin & KINDS;
-        }
-
-        static int one(long origin) {
-            return (int) (origin >>> FIRST & LABEL);
-        }
-
-        static int other(long origin) {
-            return (int) (origin >>> SECOND & LABEL);
-        }
-    }
-
     /** Makes something of the parts of a label. */
     interface Reader<T> {
 
@@ -122,11 +88,6 @@ final class LabelTable {
         this.tightAlong = new int[cells];
         this.tightAcross = new int[cells];
         this.joined = new long[words];
-    }
-
-    /** Most cells of a table that keeps so many labels: any label must be named by its origin. */
-    static double mostCells(int labels) {
-        return (double) Origin.LABEL / labels;
     }
 
     /** Fills all cells and returns what it cost. */
@@ -173,15 +134,15 @@ final class LabelTable {
             int from = isShorter ? shorter++ : narrower++;
             int same = find(cell, values[from], sets, from * words);
             if (same >= 0) {
-                origins[same] &= ~(Origin.TIGHT_ACROSS | Origin.TIGHT_ALONG);
+                origins[same] &= ~(LabelOrigin.TIGHT_ACROSS | LabelOrigin.TIGHT_ALONG);
                 continue;
             }
             int to = cell * most + sizes[cell]++;
             values[to] = values[from];
             System.arraycopy(sets, from * words, sets, to * words, words);
-            long loose = isShorter ? Origin.TIGHT_ALONG : Origin.TIGHT_ACROSS;
-            long still = origins[from] | ~(Origin.TIGHT_ACROSS | Origin.TIGHT_ALONG);
-            origins[to] = Origin.of(Origin.SMALLER, from, 0) & still & ~loose;
+            long loose = isShorter ? LabelOrigin.TIGHT_ALONG : LabelOrigin.TIGHT_ACROSS;
+            long still = origins[from] | ~(LabelOrigin.TIGHT_ACROSS | LabelOrigin.TIGHT_ALONG);
+            origins[to] = LabelOrigin.of(LabelOrigin.SMALLER, from, 0) & still & ~loose;
         }
         floor = sizes[cell] < most ? 0 : values[cell * most + most - 1];
         operations += PUT * sizes[cell] / 2;
@@ -212,7 +173,7 @@ final class LabelTable {
         Arrays.fill(joined, 0);
         joined[piece / Long.SIZE] = 1L << piece % Long.SIZE;
         if (value > floor && find(cell, value, joined, 0) < 0) {
-            put(cell, value, Origin.of(Origin.PIECE, l, 0));
+            put(cell, value, LabelOrigin.of(LabelOrigin.PIECE, l, 0));
         }
     }
 
@@ -225,7 +186,7 @@ final class LabelTable {
             int i = placesAcross[k];
             int rest = across.before(size - across.at[i]);
             if (tightAcross[k] + bestAcross[column + rest] > floor) {
-                join(cell, i * line + b, rest * line + b, Origin.TIGHT_ACROSS, Origin.ACROSS);
+                join(cell, i * line + b, rest * line + b, LabelOrigin.TIGHT_ACROSS, LabelOrigin.ACROSS);
             }
         }
         operations += SPLIT * (k - column);
@@ -240,7 +201,7 @@ final class LabelTable {
             int i = placesAlong[k];
             int rest = along.before(size - along.at[i]);
             if (tightAlong[k] + bestAlong[first + rest] > floor) {
-                join(cell, first + i, first + rest, Origin.TIGHT_ALONG, Origin.ALONG);
+                join(cell, first + i, first + rest, LabelOrigin.TIGHT_ALONG, LabelOrigin.ALONG);
             }
         }
         operations += SPLIT * (k - first);
@@ -257,7 +218,7 @@ final class LabelTable {
                 if (areDisjoint(i, j)) {
                     unite(i, j);
                     if (find(cell, values[i] + values[j], joined, 0) < 0) {
-                        put(cell, values[i] + values[j], Origin.of(kind, i, j));
+                        put(cell, values[i] + values[j], LabelOrigin.of(kind, i, j));
                     }
                 }
             }
@@ -301,13 +262,13 @@ final class LabelTable {
         int best = sizes[cell] == 0 ? 0 : values[cell * most];
         bestAlong[cell] = best;
         bestAcross[b * across.count() + a] = best;
-        int tight = best(cell, Origin.TIGHT_ACROSS);
+        int tight = best(cell, LabelOrigin.TIGHT_ACROSS);
         if (tight > 0) {
             int k = b * across.count() + tightsAcross[b]++;
             placesAcross[k] = a;
             tightAcross[k] = tight;
         }
-        tight = best(cell, Origin.TIGHT_ALONG);
+        tight = best(cell, LabelOrigin.TIGHT_ALONG);
         if (tight > 0) {
             int k = a * line + tightsAlong[a]++;
             placesAlong[k] = b;
@@ -340,15 +301,15 @@ final class LabelTable {
     }
 
     private <T> T read(int label, int acrossSize, int alongSize, Reader<T> reader) {
-        int one = Origin.one(origins[label]);
-        int other = Origin.other(origins[label]);
+        int one = LabelOrigin.one(origins[label]);
+        int other = LabelOrigin.other(origins[label]);
         int cell = one / most;
-        switch (Origin.kind(origins[label])) {
-            case Origin.PIECE:
+        switch (LabelOrigin.kind(origins[label])) {
+            case LabelOrigin.PIECE:
                 return reader.piece(lyings.get(one), acrossSize, alongSize);
-            case Origin.SMALLER:
+            case LabelOrigin.SMALLER:
                 return read(one, acrossSize, alongSize, reader);
-            case Origin.ACROSS:
+            case LabelOrigin.ACROSS:
                 int width = across.at[cell / line];
                 return reader.join(
                         true,
