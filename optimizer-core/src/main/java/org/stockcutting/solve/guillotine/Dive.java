@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.stockcutting.solve.instance.Weights;
 import org.stockcutting.solve.instance.WorkMeter;
 
 /**
@@ -17,24 +16,12 @@ import org.stockcutting.solve.instance.WorkMeter;
  * Sadykov, Vanderbeck, Pessoa, Tahiri, Uchoa, INFORMS Journal on Computing 31, 2019): where hardly more than nothing is to spare, the most
  * used one alone eats that up half way.
  *
- * <p>The bound's patterns may hold more pieces of a type than are wanted, and then say little about plans. So patterns are made here
- * that respect what is missing: patterns in use are refitted under the duals; where that gives nothing, exact pricing does, its
- * pattern cut down to what is missing and refitted, and again with every piece too many taking two in a hundred off the type's worth.
- * Patterns stay in the pool, so the next dive starts from a better programme. Where hardly two pieces are alike {@link UnlikeDive} finds
- * more.
+ * <p>Where hardly two pieces are alike {@link UnlikeDive} finds more.
  */
 final class Dive implements Descent {
 
     /** Pricing rounds after each fixed pattern; four times as many before the first one. */
     private static final int ROUNDS = 8;
-    /** Exact pricings in a round, with less and less worth for types of which there are too many. */
-    private static final int TRIES = 8;
-
-    private static final double LESS = 0.02;
-    /** Moves that refit a pattern in use, and one of exact pricing. */
-    private static final int FEW_MOVES = 50;
-
-    private static final int MOVES = 500;
     /** Shares of the room between bound and cost that the programme may take up without a further round, at the start and the end. */
     private static final double FIRST_SHARE = 0.3;
 
@@ -55,9 +42,6 @@ final class Dive implements Descent {
     /** Fewer stages are left to {@link StripSearch}. */
     private static final int LEAST_STAGES = 4;
 
-    /** Operations that one pattern of the pool takes to become a column. */
-    private static final long POOLED = 100;
-
     private static final long REST_STEPS = 400_000;
     private static final long WHOLE_STEPS = 300_000;
     /** Where the boards to buy are given: many short dives. */
@@ -66,13 +50,10 @@ final class Dive implements Descent {
     private static final int SHORT_ROUNDS = 4;
 
     private final Yard yard;
-    private final Model model;
     private final ColumnBound bound;
     private final Dice dice;
     private final LastBoards last;
-    private final Refit refit;
-    private final List<PriceList.Column> pool = new ArrayList<>();
-    private int learnt;
+    private final RestPricing pricing;
     /** What the programme of all pieces came to, by what may be bought. */
     private final Map<Allowance, Double> roots = new HashMap<>();
 
@@ -86,12 +67,11 @@ final class Dive implements Descent {
      */
     Dive(Yard yard, ColumnBound bound, double[] missing, long seed) {
         this.yard = yard;
-        this.model = yard.model;
         this.bound = bound;
         this.dice = new Dice(seed);
         this.last = new LastBoards(yard, missing, dice);
-        this.refit = new Refit(model, dice);
-        this.allowed = Allowance.of(model, Long.MAX_VALUE);
+        this.pricing = new RestPricing(yard, bound, dice);
+        this.allowed = Allowance.of(yard.model, Long.MAX_VALUE);
     }
 
     /** True if most patterns of exact pricing are patterns of this shop. */
@@ -114,10 +94,10 @@ final class Dive implements Descent {
     @Override
     public @Nullable Draft run(WorkMeter meter, Allowance most) {
         dives++;
-        root = roots.getOrDefault(most, Double.NEGATIVE_INFINITY);
         allowed = most;
         long cost = most.cost();
-        learn();
+        pricing.learn();
+        root = Math.max(roots.getOrDefault(most, Double.NEGATIVE_INFINITY), bound.value());
         Draft fixed = new Draft(yard);
         int rounds = most.isPurchase() ? SHORT_ROUNDS : ROUNDS;
         int left = 1 + dice.below(most.isPurchase() ? LAST_FEW_BOARDS : LAST_BOARDS);
@@ -161,19 +141,6 @@ final class Dive implements Descent {
             sum += programme.use(c);
         }
         return sum;
-    }
-
-    /** Takes the patterns that the bound has found since the last dive. */
-    private void learn() {
-        List<PriceList.Column> columns = bound.columns();
-        for (; learnt < columns.size(); learnt++) {
-            PriceList.Column column = columns.get(learnt);
-            Cell pattern = column.pattern();
-            if (pattern != null && yard.allows(column.stock(), pattern)) {
-                pool.add(column);
-            }
-        }
-        root = Math.max(root, bound.value());
     }
 
     /** The columns that may be fixed next, most used first; none if so few boards are left that search does better. */
@@ -242,68 +209,6 @@ final class Dive implements Descent {
         long cost = allowed.cost();
         double share = FIRST_SHARE + (LAST_SHARE - FIRST_SHARE) * draft.cost() / Math.max(1, cost);
         double enough = root + share * (cost - root);
-        RestProgramme programme = new RestProgramme(model, draft, allowed);
-        pool.forEach(programme::add);
-        programme.solve();
-        meter.spend(Weights.of(programme.takeOperations() + POOLED * pool.size()));
-        int[] most = RestProgramme.most(draft);
-        boolean going = true;
-        for (int n = 0; n < rounds && going && draft.cost() + programme.value() > enough; n++) {
-            going = price(programme, most, meter);
-            programme.solve();
-            going &= meter.spend(Weights.of(programme.takeOperations() + yard.takeOperations()));
-        }
-        return programme;
-    }
-
-    /** Adds patterns by which the programme gets cheaper; false if none was found. */
-    private boolean price(RestProgramme programme, int[] most, WorkMeter meter) {
-        double[] worths = programme.worths();
-        boolean gained = false;
-        int known = programme.columns().size();
-        for (int c = 0; c < known; c++) {
-            if (programme.use(c) > 1e-6) {
-                gained |= gain(programme, programme.columns().get(c), most, worths, FEW_MOVES);
-            }
-        }
-        double[] tried = worths.clone();
-        boolean over = true;
-        for (int n = 0; n < TRIES && over && !gained && meter.spend(Weights.of(yard.takeOperations())); n++) {
-            over = false;
-            for (PriceList.Column column : bound.prices().price(tried, meter).columns()) {
-                gained |= gain(programme, column, most, worths, MOVES);
-                over |= lower(tried, column, most);
-            }
-        }
-        return gained;
-    }
-
-    /** Refits a pattern under these worths, and adds it if the programme gets cheaper. */
-    private boolean gain(RestProgramme programme, PriceList.Column column, int[] most, double[] worths, int moves) {
-        Cell pattern = column.pattern();
-        Board start = pattern != null && yard.allows(column.stock(), pattern)
-                ? Pruning.within(new Board(yard, column.stock(), pattern), most)
-                : yard.empty(column.stock());
-        PriceList.Column better = PriceList.Column.of(refit.improved(start, most, worths, moves));
-        boolean gains = programme.gain(better, worths)
-                > 1e-6 * model.stock(column.stock()).cost();
-        if (gains && programme.add(better)) {
-            pool.add(better);
-            return true;
-        }
-        return false;
-    }
-
-    /** Makes types of which the pattern has too many worth less; false if there is none. */
-    private static boolean lower(double[] worths, PriceList.Column column, int[] most) {
-        boolean lowered = false;
-        for (int t = 0; t < most.length; t++) {
-            double over = column.counts()[t] - most[t];
-            if (over > 0) {
-                worths[t] *= Math.max(0.5, 1 - LESS * over);
-                lowered = true;
-            }
-        }
-        return lowered;
+        return pricing.programme(draft, allowed, enough - draft.cost(), rounds, meter);
     }
 }
