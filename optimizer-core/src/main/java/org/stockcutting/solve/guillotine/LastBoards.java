@@ -52,7 +52,7 @@ final class LastBoards {
         Draft last = walk.current();
         double least = walk.reached();
         long patient = PATIENT_STEPS;
-        while (isMissing(last) && part.used() < patient && part.spend(Weights.of(yard.takeOperations()))) {
+        while (isMissing(last) && part.spend(Weights.of(yard.takeOperations())) && part.used() < patient) {
             last = walk.move();
             if (walk.reached() < least) {
                 least = walk.reached();
