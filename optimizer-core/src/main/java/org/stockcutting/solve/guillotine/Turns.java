@@ -91,7 +91,7 @@ final class Turns {
             }
             if (isRackDone()) {
                 searchSteps = unlike ? Math.max(SECOND_SEARCH, meter.used() - before) : SECOND_SEARCH;
-                boundSteps = searchSteps;
+                boundSteps = purchases == null ? searchSteps : DIVES * searchSteps;
             }
             rackSteps *= 2;
         }
