@@ -11,7 +11,7 @@ import org.stockcutting.solve.instance.WorkMeter;
 /**
  * Looks for a plan within a cost that the bound does not rule out: boards are fixed one pattern after the other, most used first, and the
  * linear programme is solved again for what is missing, with new patterns. As fixed boards are full ones, all the room to spare gathers
- * in the last few; these are filled by ruin and recreate. A fixed pattern after which the programme costs too much is put back and not
+ * in the last few; these are filled by ruin and recreate, and what is still missing then is mended. A fixed pattern after which the programme costs too much is put back and not
  * fixed again in this dive. Of the few patterns that are used most, the one is fixed after which the programme costs least (strong diving:
  * Sadykov, Vanderbeck, Pessoa, Tahiri, Uchoa, INFORMS Journal on Computing 31, 2019): where hardly more than nothing is to spare, the most
  * used one alone eats that up half way.
@@ -32,6 +32,8 @@ final class Dive implements Descent {
     private static final int BANS_IN_A_ROW = 3;
     /** Patterns of which the best is fixed; where the boards to buy are given, many different short dives do more. */
     private static final int CANDIDATES = 4;
+    /** A pattern that takes up no more than this share of the room between programme and cost is not compared with others. */
+    private static final double LITTLE = 0.02;
     /** The last boards, left to search, at most; where the boards to buy are few and given, one or two. */
     private static final int LAST_BOARDS = 4;
 
@@ -42,8 +44,9 @@ final class Dive implements Descent {
     /** Fewer stages are left to {@link StripSearch}. */
     private static final int LEAST_STAGES = 4;
 
-    private static final long REST_STEPS = 400_000;
-    private static final long WHOLE_STEPS = 300_000;
+    private static final long REST_STEPS = 200_000;
+    private static final long WHOLE_STEPS = 50_000;
+    private static final long MENDING_STEPS = 600_000;
     /** Where the boards to buy are given: many short dives. */
     private static final long SHORT_STEPS = 100_000;
 
@@ -53,6 +56,7 @@ final class Dive implements Descent {
     private final ColumnBound bound;
     private final Dice dice;
     private final LastBoards last;
+    private final Mending mending;
     private final RestPricing pricing;
     /** What the programme of all pieces came to, by what may be bought. */
     private final Map<Allowance, Double> roots = new HashMap<>();
@@ -70,6 +74,7 @@ final class Dive implements Descent {
         this.bound = bound;
         this.dice = new Dice(seed);
         this.last = new LastBoards(yard, missing, dice);
+        this.mending = new Mending(yard, missing, dice);
         this.pricing = new RestPricing(yard, bound, dice);
         this.allowed = Allowance.of(yard.model, Long.MAX_VALUE);
     }
@@ -98,40 +103,46 @@ final class Dive implements Descent {
         long cost = most.cost();
         pricing.learn();
         root = Math.max(roots.getOrDefault(most, Double.NEGATIVE_INFINITY), bound.value());
-        Draft fixed = new Draft(yard);
         int rounds = most.isPurchase() ? SHORT_ROUNDS : ROUNDS;
         int left = 1 + dice.below(most.isPurchase() ? LAST_FEW_BOARDS : LAST_BOARDS);
         double noise = dives == 1 ? 0 : 0.5 * dice.unit();
         List<PriceList.Column> banned = new ArrayList<>();
-        RestProgramme programme = solved(fixed, 4 * rounds, meter);
-        root = Math.max(root, programme.value());
+        Step now = step(null, new Draft(yard), meter);
+        refine(now, 4 * rounds, meter);
+        root = Math.max(root, now.cost());
         roots.put(most, root);
+        pricing.forget(now.rest());
         int inARow = 0;
         while (!meter.isExhausted() && inARow < BANS_IN_A_ROW && banned.size() < MOST_BANS) {
-            List<PriceList.Column> candidates = candidates(programme, banned, noise, left);
+            List<PriceList.Column> candidates = candidates(now.rest(), banned, noise, left);
             if (candidates.isEmpty()) {
                 break;
             }
-            PriceList.Column chosen =
-                    candidates.size() == 1 ? candidates.get(0) : least(candidates, fixed, programme, meter);
-            Draft next = with(fixed, chosen, programme);
-            boolean isMore = next.boards.size() > fixed.boards.size();
-            RestProgramme after = isMore ? solved(next, rounds, meter) : programme;
-            if (!isMore || next.cost() + after.value() > cost + 1e-6) {
-                banned.add(chosen);
+            Step next = best(candidates, now, meter);
+            if (next.boards() > now.boards()) {
+                refine(next, rounds, meter);
+            }
+            if (next.boards() == now.boards() || next.cost() > cost + 1e-6) {
+                banned.add(next.column());
                 inARow++;
             } else {
-                fixed = next;
-                programme = after;
+                now = next;
                 inARow = 0;
             }
         }
-        boolean isShort = most.isPurchase();
-        if (isShort && boards(programme) > MOST_FEW_LEFT) {
-            return null;
+        return finished(now, meter);
+    }
+
+    /** A draft with what is fixed that misses nothing, or null. */
+    private @Nullable Draft finished(Step step, WorkMeter meter) {
+        if (allowed.isPurchase()) {
+            return boards(step.rest()) > MOST_FEW_LEFT
+                    ? null
+                    : last.fill(step.fixed(), allowed, SHORT_STEPS, SHORT_STEPS, meter);
         }
-        return last.fill(
-                fixed, allowed, isShort ? SHORT_STEPS : REST_STEPS, isShort ? SHORT_STEPS : WHOLE_STEPS, meter);
+        Draft all = last.filled(step.fixed(), allowed, REST_STEPS, WHOLE_STEPS, meter);
+        all = mending.mended(all, allowed.cost(), pricing.patterns(), MENDING_STEPS, meter);
+        return LastBoards.isMissing(all) ? null : all;
     }
 
     /** How many boards a programme takes. */
@@ -164,51 +175,62 @@ final class Dive implements Descent {
                 .toList();
     }
 
-    /** The column after which the programme costs least, without new patterns. */
-    private PriceList.Column least(
-            List<PriceList.Column> candidates, Draft fixed, RestProgramme programme, WorkMeter meter) {
-        PriceList.Column best = candidates.get(0);
-        double least = Double.POSITIVE_INFINITY;
+    /**
+     * What is fixed, and the programme for the rest.
+     *
+     * @param column fixed last, null at the start
+     */
+    private record Step(PriceList.@Nullable Column column, Draft fixed, RestProgramme rest) {
+        double cost() {
+            return fixed.cost() + rest.value();
+        }
+
+        int boards() {
+            return fixed.boards.size();
+        }
+    }
+
+    private Step step(PriceList.@Nullable Column column, Draft fixed, WorkMeter meter) {
+        return new Step(column, fixed, pricing.programme(fixed, allowed, meter));
+    }
+
+    /** Adds patterns while what is missing takes up too much of the room there is. */
+    private void refine(Step step, int rounds, WorkMeter meter) {
+        long cost = allowed.cost();
+        double share = FIRST_SHARE + (LAST_SHARE - FIRST_SHARE) * step.fixed().cost() / Math.max(1, cost);
+        double enough = root + share * (cost - root);
+        pricing.refine(step.rest(), step.fixed(), enough - step.fixed().cost(), rounds, meter);
+    }
+
+    /** The step after which what is missing costs least, without new patterns; the first that takes up next to nothing of the room. */
+    private Step best(List<PriceList.Column> candidates, Step now, WorkMeter meter) {
+        double little = now.cost() + LITTLE * Math.max(0, allowed.cost() - now.cost());
+        Step best = new Step(candidates.get(0), now.fixed(), now.rest());
         for (PriceList.Column candidate : candidates) {
-            Draft next = with(fixed, candidate, programme);
-            if (next.boards.size() > fixed.boards.size()) {
-                double value = next.cost() + solved(next, 0, meter).value();
-                if (value < least - 1e-7) {
-                    least = value;
-                    best = candidate;
+            Draft more = with(now, candidate);
+            if (more.boards.size() > now.boards()) {
+                Step step = step(candidate, more, meter);
+                if (step.cost() <= little) {
+                    return step;
                 }
+                best = best.boards() == now.boards() || step.cost() < best.cost() - 1e-7 ? step : best;
             }
         }
         return best;
     }
 
     /** As many boards more as the programme cuts by this column, at least one where it may be. */
-    private Draft with(Draft fixed, PriceList.Column column, RestProgramme programme) {
-        Draft next = fixed.copy();
-        int copies = (int) (programme.use(programme.columns().indexOf(column)) + 1e-6);
-        fix(next, column, Math.max(1, copies));
-        return next;
-    }
-
-    private void fix(Draft draft, PriceList.Column column, int copies) {
+    private Draft with(Step now, PriceList.Column column) {
+        Draft draft = now.fixed().copy();
         Cell pattern = column.pattern();
-        for (int n = 0; n < copies && pattern != null; n++) {
-            if (!allowed.allows(draft, column.stock())) {
-                return;
-            }
+        int copies = Math.max(1, (int) (now.rest().use(now.rest().columns().indexOf(column)) + 1e-6));
+        for (int n = 0; n < copies && pattern != null && allowed.allows(draft, column.stock()); n++) {
             Board board = Pruning.within(new Board(yard, column.stock(), pattern), RestProgramme.most(draft));
             if (board.isEmpty()) {
-                return;
+                return draft;
             }
             draft.add(board);
         }
-    }
-
-    /** The programme for what a draft misses, with new patterns while it takes up too much of the room there is. */
-    private RestProgramme solved(Draft draft, int rounds, WorkMeter meter) {
-        long cost = allowed.cost();
-        double share = FIRST_SHARE + (LAST_SHARE - FIRST_SHARE) * draft.cost() / Math.max(1, cost);
-        double enough = root + share * (cost - root);
-        return pricing.programme(draft, allowed, enough - draft.cost(), rounds, meter);
+        return draft;
     }
 }

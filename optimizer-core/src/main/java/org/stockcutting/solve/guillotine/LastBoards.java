@@ -32,16 +32,22 @@ final class LastBoards {
      * @param wholeSteps and for all
      */
     @Nullable Draft fill(Draft fixed, Allowance allowed, long restSteps, long wholeSteps, WorkMeter meter) {
+        Draft all = filled(fixed, allowed, restSteps, wholeSteps, meter);
+        return isMissing(all) ? null : all;
+    }
+
+    /** The same, but with what is missing where some is. */
+    Draft filled(Draft fixed, Allowance allowed, long restSteps, long wholeSteps, WorkMeter meter) {
         Draft rest = walk(fixed.rest(), allowed, restSteps, meter);
         Draft all = fixed.copy();
         rest.boards.forEach(all::add);
         if (isMissing(all)) {
             all = walk(all, allowed, wholeSteps, meter);
         }
-        return isMissing(all) ? null : all;
+        return all;
     }
 
-    private static boolean isMissing(Draft draft) {
+    static boolean isMissing(Draft draft) {
         return !Answers.isAllPlaceable(draft);
     }
 

@@ -1,6 +1,7 @@
 package org.stockcutting.solve.guillotine;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.stockcutting.solve.instance.Weights;
 import org.stockcutting.solve.instance.WorkMeter;
@@ -14,20 +15,32 @@ import org.stockcutting.solve.instance.WorkMeter;
  */
 final class RestPricing {
 
-    /** Exact pricings in a round, with less and less worth for types of which there are too many. */
+    /** Exact pricings in a row, with less and less worth for types of which there are too many. */
     private static final int TRIES = 8;
 
     private static final double LESS = 0.02;
-    /** Moves that refit a pattern in use, and one of exact pricing. */
-    private static final int FEW_MOVES = 50;
+    /** Moves that refit a pattern in use, at first and at last, and one of exact pricing. */
+    private static final int FEW_MOVES = 8;
 
+    private static final int MANY_MOVES = 64;
     private static final int MOVES = 500;
+    /** Patterns that gain before the programme is solved again, which changes what pieces are worth. */
+    private static final int GAINS = 8;
+    /** Moves for each pattern in use that make a round, and rounds that exact pricing counts as. */
+    private static final int MOVES_A_ROUND = 50;
+
+    private static final int ROUNDS_OF_PRICING = 4;
+    /** More patterns than this are thinned out to so many, those that gain least first. */
+    private static final int MOST_POOL = 2_500;
+
+    private static final int KEPT_POOL = 1_500;
     /** Operations that one pattern of the pool takes to become a column. */
-    private static final long POOLED = 100;
+    static final long POOLED = 100;
 
     private final Yard yard;
     private final Model model;
     private final ColumnBound bound;
+    private final Dice dice;
     private final Refit refit;
     private final List<PriceList.Column> pool = new ArrayList<>();
     private int learnt;
@@ -37,6 +50,7 @@ final class RestPricing {
         this.yard = yard;
         this.model = yard.model;
         this.bound = bound;
+        this.dice = dice;
         this.refit = new Refit(model, dice);
     }
 
@@ -52,38 +66,84 @@ final class RestPricing {
         }
     }
 
-    /**
-     * The programme for what a draft misses, over all known patterns and new ones until it costs little enough.
-     *
-     * @param enough what it may cost
-     * @param rounds most rounds of pricing
-     */
-    RestProgramme programme(Draft draft, Allowance allowed, double enough, int rounds, WorkMeter meter) {
+    /** All known patterns. */
+    List<PriceList.Column> patterns() {
+        return pool;
+    }
+
+    /** Drops patterns that this programme has least use for, where there are too many. */
+    void forget(RestProgramme programme) {
+        if (pool.size() > MOST_POOL) {
+            double[] worths = programme.worths();
+            pool.sort(Comparator.comparingDouble(column -> -programme.gain(column, worths)));
+            pool.subList(KEPT_POOL, pool.size()).clear();
+        }
+    }
+
+    /** The programme over all known patterns for what a draft misses, solved. */
+    RestProgramme programme(Draft draft, Allowance allowed, WorkMeter meter) {
         RestProgramme programme = new RestProgramme(model, draft, allowed);
         pool.forEach(programme::add);
         programme.solve();
         meter.spend(Weights.of(programme.takeOperations() + POOLED * pool.size()));
-        int[] most = RestProgramme.most(draft);
-        boolean going = true;
-        for (int n = 0; n < rounds && going && programme.value() > enough; n++) {
-            going = price(programme, most, meter);
-            programme.solve();
-            going &= meter.spend(Weights.of(programme.takeOperations() + yard.takeOperations()));
-        }
         return programme;
     }
 
-    /** Adds patterns by which the programme gets cheaper; false if none was found. */
-    private boolean price(RestProgramme programme, int[] most, WorkMeter meter) {
-        double[] worths = programme.worths();
-        boolean gained = false;
-        int known = programme.columns().size();
-        for (int c = 0; c < known; c++) {
+    /**
+     * Adds new patterns and solves again until what the draft misses costs little enough, or no pattern is found.
+     *
+     * @param enough what it may cost
+     * @param rounds most work, in rounds over the patterns in use
+     */
+    void refine(RestProgramme programme, Draft draft, double enough, int rounds, WorkMeter meter) {
+        int[] most = RestProgramme.most(draft);
+        long round = (long) used(programme).size() * MOVES_A_ROUND;
+        long left = rounds * round;
+        int moves = FEW_MOVES;
+        boolean going = true;
+        while (left > 0 && going && programme.value() > enough) {
+            List<Integer> used = used(programme);
+            int all = used.size();
+            boolean gained = refit(programme, used, most, moves);
+            left -= (long) moves * (all - used.size());
+            if (!gained && moves == MANY_MOVES) {
+                going = price(programme, most, meter);
+                left -= ROUNDS_OF_PRICING * round;
+            } else if (!gained) {
+                moves = Math.min(4 * moves, MANY_MOVES);
+            }
+            programme.solve();
+            going &= meter.spend(Weights.of(programme.takeOperations() + yard.takeOperations()));
+        }
+    }
+
+    /** The columns that a programme uses. */
+    private static List<Integer> used(RestProgramme programme) {
+        List<Integer> used = new ArrayList<>();
+        for (int c = 0; c < programme.columns().size(); c++) {
             if (programme.use(c) > 1e-6) {
-                gained |= gain(programme, programme.columns().get(c), most, worths, FEW_MOVES);
+                used.add(c);
             }
         }
+        return used;
+    }
+
+    /** Takes patterns in use off the list and refits them, until a few gain; false if none does. */
+    private boolean refit(RestProgramme programme, List<Integer> used, int[] most, int moves) {
+        double[] worths = programme.worths();
+        int gains = 0;
+        while (!used.isEmpty() && gains < GAINS) {
+            int chosen = used.remove(dice.below(used.size()));
+            gains += gain(programme, programme.columns().get(chosen), most, worths, moves) ? 1 : 0;
+        }
+        return gains > 0;
+    }
+
+    /** Adds a pattern of exact pricing; false if none gains. */
+    private boolean price(RestProgramme programme, int[] most, WorkMeter meter) {
+        double[] worths = programme.worths();
         double[] tried = worths.clone();
+        boolean gained = false;
         boolean over = true;
         for (int n = 0; n < TRIES && over && !gained && meter.spend(Weights.of(yard.takeOperations())); n++) {
             over = false;
