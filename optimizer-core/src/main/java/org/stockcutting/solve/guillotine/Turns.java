@@ -179,10 +179,7 @@ final class Turns {
     private long mostDives() {
         long pieces =
                 yard.model.instance.items().stream().mapToLong(i -> i.demand()).sum();
-        if (unlike) {
-            return 2 + pieces;
-        }
-        return 2 + (purchases == null ? pieces / 10 : 3 * pieces);
+        return 2 + (purchases == null ? pieces : 3 * pieces);
     }
 
     /** As many as take so many steps. */
