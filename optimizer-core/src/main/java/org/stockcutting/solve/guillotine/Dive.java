@@ -32,8 +32,6 @@ final class Dive implements Descent {
     private static final int BANS_IN_A_ROW = 3;
     /** Patterns of which the best is fixed; where the boards to buy are given, many different short dives do more. */
     private static final int CANDIDATES = 4;
-    /** A pattern that takes up no more than this share of the room between programme and cost is not compared with others. */
-    private static final double LITTLE = 0.02;
     /** The last boards, left to search, at most; where the boards to buy are few and given, one or two. */
     private static final int LAST_BOARDS = 4;
 
@@ -44,9 +42,9 @@ final class Dive implements Descent {
     /** Fewer stages are left to {@link StripSearch}. */
     private static final int LEAST_STAGES = 4;
 
-    private static final long REST_STEPS = 200_000;
-    private static final long WHOLE_STEPS = 50_000;
-    private static final long MENDING_STEPS = 600_000;
+    private static final long REST_STEPS = 400_000;
+    private static final long WHOLE_STEPS = 100_000;
+    private static final long MENDING_STEPS = 400_000;
     /** Where the boards to buy are given: many short dives. */
     private static final long SHORT_STEPS = 100_000;
 
@@ -111,7 +109,6 @@ final class Dive implements Descent {
         refine(now, 4 * rounds, meter);
         root = Math.max(root, now.cost());
         roots.put(most, root);
-        pricing.forget(now.rest());
         int inARow = 0;
         while (!meter.isExhausted() && inARow < BANS_IN_A_ROW && banned.size() < MOST_BANS) {
             List<PriceList.Column> candidates = candidates(now.rest(), banned, noise, left);
@@ -199,20 +196,17 @@ final class Dive implements Descent {
         long cost = allowed.cost();
         double share = FIRST_SHARE + (LAST_SHARE - FIRST_SHARE) * step.fixed().cost() / Math.max(1, cost);
         double enough = root + share * (cost - root);
-        pricing.refine(step.rest(), step.fixed(), enough - step.fixed().cost(), rounds, meter);
+        RestPricing.Manner manner = dives % 2 == 1 ? RestPricing.Manner.THOROUGH : RestPricing.Manner.BRISK;
+        pricing.refine(step.rest(), step.fixed(), enough - step.fixed().cost(), manner, rounds, meter);
     }
 
-    /** The step after which what is missing costs least, without new patterns; the first that takes up next to nothing of the room. */
+    /** The step after which what is missing costs least, without new patterns. */
     private Step best(List<PriceList.Column> candidates, Step now, WorkMeter meter) {
-        double little = now.cost() + LITTLE * Math.max(0, allowed.cost() - now.cost());
         Step best = new Step(candidates.get(0), now.fixed(), now.rest());
         for (PriceList.Column candidate : candidates) {
             Draft more = with(now, candidate);
             if (more.boards.size() > now.boards()) {
                 Step step = step(candidate, more, meter);
-                if (step.cost() <= little) {
-                    return step;
-                }
                 best = best.boards() == now.boards() || step.cost() < best.cost() - 1e-7 ? step : best;
             }
         }

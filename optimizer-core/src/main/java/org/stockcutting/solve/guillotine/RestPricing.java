@@ -1,7 +1,6 @@
 package org.stockcutting.solve.guillotine;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.stockcutting.solve.instance.Weights;
 import org.stockcutting.solve.instance.WorkMeter;
@@ -19,23 +18,29 @@ final class RestPricing {
     private static final int TRIES = 8;
 
     private static final double LESS = 0.02;
-    /** Moves that refit a pattern in use, at first and at last, and one of exact pricing. */
-    private static final int FEW_MOVES = 8;
-
-    private static final int MANY_MOVES = 64;
+    /** Moves on a pattern of exact pricing. */
     private static final int MOVES = 500;
-    /** Patterns that gain before the programme is solved again, which changes what pieces are worth. */
-    private static final int GAINS = 8;
-    /** Moves for each pattern in use that make a round, and rounds that exact pricing counts as. */
+    /** Moves for each pattern in use that make a round. */
     private static final int MOVES_A_ROUND = 50;
 
-    private static final int ROUNDS_OF_PRICING = 4;
-    /** More patterns than this are thinned out to so many, those that gain least first. */
-    private static final int MOST_POOL = 2_500;
-
-    private static final int KEPT_POOL = 1_500;
     /** Operations that one pattern of the pool takes to become a column. */
     static final long POOLED = 100;
+
+    /**
+     * How patterns in use are refitted. Which way gets further differs from job to job.
+     *
+     * @param first moves on each, at first
+     * @param last and once these gain nothing
+     * @param gains patterns that gain before the programme is solved again, which changes what pieces are worth
+     * @param rounds rounds that exact pricing counts as
+     */
+    record Manner(int first, int last, int gains, int rounds) {
+
+        /** Each pattern in turn. */
+        static final Manner THOROUGH = new Manner(50, 50, Integer.MAX_VALUE, 1);
+        /** A few, by few moves. */
+        static final Manner BRISK = new Manner(8, 64, 8, 4);
+    }
 
     private final Yard yard;
     private final Model model;
@@ -71,15 +76,6 @@ final class RestPricing {
         return pool;
     }
 
-    /** Drops patterns that this programme has least use for, where there are too many. */
-    void forget(RestProgramme programme) {
-        if (pool.size() > MOST_POOL) {
-            double[] worths = programme.worths();
-            pool.sort(Comparator.comparingDouble(column -> -programme.gain(column, worths)));
-            pool.subList(KEPT_POOL, pool.size()).clear();
-        }
-    }
-
     /** The programme over all known patterns for what a draft misses, solved. */
     RestProgramme programme(Draft draft, Allowance allowed, WorkMeter meter) {
         RestProgramme programme = new RestProgramme(model, draft, allowed);
@@ -95,22 +91,22 @@ final class RestPricing {
      * @param enough what it may cost
      * @param rounds most work, in rounds over the patterns in use
      */
-    void refine(RestProgramme programme, Draft draft, double enough, int rounds, WorkMeter meter) {
+    void refine(RestProgramme programme, Draft draft, double enough, Manner manner, int rounds, WorkMeter meter) {
         int[] most = RestProgramme.most(draft);
         long round = (long) used(programme).size() * MOVES_A_ROUND;
         long left = rounds * round;
-        int moves = FEW_MOVES;
+        int moves = manner.first();
         boolean going = true;
         while (left > 0 && going && programme.value() > enough) {
             List<Integer> used = used(programme);
             int all = used.size();
-            boolean gained = refit(programme, used, most, moves);
+            boolean gained = refit(programme, used, most, moves, manner.gains());
             left -= (long) moves * (all - used.size());
-            if (!gained && moves == MANY_MOVES) {
+            if (!gained && moves == manner.last()) {
                 going = price(programme, most, meter);
-                left -= ROUNDS_OF_PRICING * round;
+                left -= manner.rounds() * round;
             } else if (!gained) {
-                moves = Math.min(4 * moves, MANY_MOVES);
+                moves = Math.min(4 * moves, manner.last());
             }
             programme.solve();
             going &= meter.spend(Weights.of(programme.takeOperations() + yard.takeOperations()));
@@ -129,10 +125,10 @@ final class RestPricing {
     }
 
     /** Takes patterns in use off the list and refits them, until a few gain; false if none does. */
-    private boolean refit(RestProgramme programme, List<Integer> used, int[] most, int moves) {
+    private boolean refit(RestProgramme programme, List<Integer> used, int[] most, int moves, int enough) {
         double[] worths = programme.worths();
         int gains = 0;
-        while (!used.isEmpty() && gains < GAINS) {
+        while (!used.isEmpty() && gains < enough) {
             int chosen = used.remove(dice.below(used.size()));
             gains += gain(programme, programme.columns().get(chosen), most, worths, moves) ? 1 : 0;
         }
