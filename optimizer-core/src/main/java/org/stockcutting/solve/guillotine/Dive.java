@@ -196,7 +196,8 @@ final class Dive implements Descent {
         long cost = allowed.cost();
         double share = FIRST_SHARE + (LAST_SHARE - FIRST_SHARE) * step.fixed().cost() / Math.max(1, cost);
         double enough = root + share * (cost - root);
-        RestPricing.Manner manner = dives % 2 == 1 ? RestPricing.Manner.THOROUGH : RestPricing.Manner.BRISK;
+        boolean brisk = dives % 2 == 0 && !allowed.isPurchase();
+        RestPricing.Manner manner = brisk ? RestPricing.Manner.BRISK : RestPricing.Manner.THOROUGH;
         pricing.refine(step.rest(), step.fixed(), enough - step.fixed().cost(), manner, rounds, meter);
     }
 
