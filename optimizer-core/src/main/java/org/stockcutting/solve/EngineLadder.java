@@ -91,7 +91,9 @@ final class EngineLadder {
             Engine.EngineListener listener) {
         boolean oneDimensional = instance.isOneDimensional();
         long kept = oneDimensional ? limit / FROZEN_SHARE : staves ? limit / WHOLE_SHARE : 0;
-        WorkMeter engineMeter = oneDimensional ? meter.head(limit - kept) : meter.part(limit - kept);
+        boolean clock = oneDimensional && meter.isClockOnly();
+        WorkMeter engineMeter =
+                clock ? meter.head(meter.left() / FROZEN_SHARE * (FROZEN_SHARE - 1)) : meter.part(limit - kept);
         Engine engine = oneDimensional ? columns : guillotine;
         Answer answer = engine.solve(instance, engineMeter, seed, listener);
         meter.absorb(engineMeter);

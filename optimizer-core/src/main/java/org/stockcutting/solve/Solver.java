@@ -130,7 +130,7 @@ public final class Solver {
             SolvedComponent solved = new StaveSearch(
                             job, component, (pieces, part, share, told) -> attempt(index, pieces, part, share, told))
                     .run(meter, limit);
-            return solved.after(meter.used(), meter.isCutShort());
+            return solved.after(meter.used(), meter.wasCutShort());
         }
 
         /** Solves the component with these pieces, which are its own but for the widths of staves. */
@@ -189,7 +189,7 @@ public final class Solver {
                     searched,
                     reduced.exact() && answer.provedPlacement(),
                     meter.used(),
-                    meter.isCutShort());
+                    meter.wasCutShort());
         }
 
         private int[] finished(Reduced reduced, Answer answer) {

@@ -40,8 +40,6 @@ final class StaircaseSearch {
     private static final int FEWEST_SHARE = 24;
     /** Further worths that are proposed for the certificate. */
     private static final int MOST_ROWS = 4;
-    /** Where only the clock limits, shares are those of so many steps. */
-    private static final long CLOCK_WORK = 60_000_000L;
     /** With more bits single boards are not counted beside money. */
     private static final int MOST_BITS = 44;
 
@@ -85,7 +83,7 @@ final class StaircaseSearch {
         this.finished = finished;
         this.meter = meter;
         this.limit = limit;
-        this.share = Math.min(limit, CLOCK_WORK);
+        this.share = Math.min(limit, meter.left());
         this.seed = seed;
         this.listener = listener;
         for (StockItem item : reduced.stock()) {

@@ -34,8 +34,6 @@ final class StaveSearch {
     private static final int MOST_TRIALS = 36;
     /** Trials of one panel: further splits are unlikely to be better. */
     private static final int MOST_SPLITS = 12;
-    /** Work of a trial where only the clock limits. */
-    private static final long CLOCK_TRIAL = 100_000;
     /** Trials shorter than this say nothing. */
     private static final long LEAST_TRIAL = 2_000;
 
@@ -76,9 +74,9 @@ final class StaveSearch {
     SolvedComponent run(WorkMeter meter, long limit) {
         boolean clock = limit == Long.MAX_VALUE;
         List<RoughPiece> equal = component.pieces();
-        List<RoughPiece> chosen = trials(meter, clock ? CLOCK_TRIAL * MOST_TRIALS : limit / TRIAL_SHARE);
+        List<RoughPiece> chosen = trials(meter, meter.left() / TRIAL_SHARE);
         boolean both = chosen != equal;
-        WorkMeter first = both ? (clock ? meter.head(limit) : meter.part(meter.left() / 2)) : meter.part(limit);
+        WorkMeter first = both ? meter.head(meter.left() / 2) : meter.part(limit);
         keep(solve(equal, first, clock ? limit : first.left(), true));
         meter.absorb(first);
         if (both) {

@@ -8,11 +8,14 @@ import org.stockcutting.plan.CancelToken;
  */
 public final class WorkMeter {
 
+    private static final long NANOS_PER_STEP = 1_000;
+
     private final long limit;
     private final long deadlineNanos;
     private final CancelToken cancel;
     private long used;
     private boolean cutShort;
+    private boolean partCutShort;
 
     /**
      * @param limit steps allowed, {@link Long#MAX_VALUE} for none
@@ -43,24 +46,38 @@ public final class WorkMeter {
         return new WorkMeter(Math.min(steps, Math.max(0, limit - used)), deadlineNanos, cancel);
     }
 
-    /** A part like {@link #part}; where only the clock limits, it ends after three quarters of the time that is left. */
+    /**
+     * A part like {@link #part}; where only the clock limits, it ends after so many microseconds, however many steps they are on this
+     * machine.
+     */
     public WorkMeter head(long steps) {
-        if (limit != Long.MAX_VALUE) {
+        if (!isClockOnly()) {
             return part(steps);
         }
-        long now = System.nanoTime();
-        return new WorkMeter(limit, now + Math.max(0, deadlineNanos - now) / 4 * 3, cancel);
+        long share = Math.max(0, Math.min(steps, left()));
+        return new WorkMeter(limit, System.nanoTime() + share * NANOS_PER_STEP, cancel);
     }
 
-    /** Takes over what a part has used. */
+    /** Takes over what a part has used. A part may have had less time than there is, so its end is not the end of the task. */
     public void absorb(WorkMeter part) {
         used += part.used;
-        cutShort |= part.cutShort;
+        if (part.wasCutShort()) {
+            partCutShort = true;
+            spend(0);
+        }
     }
 
-    /** Steps that are left, {@link Long#MAX_VALUE} or nearly so where only the clock limits. */
+    /** Steps that are left; where only the clock limits, about as many as it allows. */
     public long left() {
+        if (isClockOnly()) {
+            return Math.max(0, (deadlineNanos - System.nanoTime()) / NANOS_PER_STEP);
+        }
         return Math.max(0, limit - used);
+    }
+
+    /** True if no number of steps ends the task. */
+    public boolean isClockOnly() {
+        return limit == Long.MAX_VALUE;
     }
 
     public long used() {
@@ -70,5 +87,10 @@ public final class WorkMeter {
     /** True if the clock or a cancel ended the task, not the work limit. */
     public boolean isCutShort() {
         return cutShort;
+    }
+
+    /** True if the clock or a cancel ended the task or a part of it, so that the answer may be another one next time. */
+    public boolean wasCutShort() {
+        return cutShort || partCutShort;
     }
 }
