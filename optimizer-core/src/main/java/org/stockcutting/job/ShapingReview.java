@@ -179,7 +179,8 @@ final class ShapingReview {
         inside(at + "/fromEnd", mark.fromEnd(), radius, of.coreLength(), part + "/length", part + "/edging");
         if (of.coreSection() instanceof Section.Measured core) {
             inside(at + "/fromEdge", mark.fromEdge(), radius, core.width(), part + "/width", part + "/edging");
-            Length deepest = core.width().max(core.thickness());
+            // A hole is bored into the face that its two readings lie on; other marks may be cut across the width.
+            Length deepest = bore == null ? core.width().max(core.thickness()) : core.thickness();
             if (mark.depth() != null && mark.depth().isMoreThan(deepest)) {
                 conflict(
                         at + "/depth",

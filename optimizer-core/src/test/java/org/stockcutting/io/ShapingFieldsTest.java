@@ -46,6 +46,18 @@ class ShapingFieldsTest {
         assertThat(faults(fields)).as(fields).extracting(Fault::pointer).containsExactly(pointer);
     }
 
+    /** A hole goes into the face that its readings lie on, so no deeper than the part is thick. */
+    @ParameterizedTest
+    @CsvSource({"3/4, 0", "13/16, 1", "2, 1"})
+    void aHoleIsNoDeeperThanItsPartIsThick(String depth, int faults) {
+        List<Fault> found = new JobReader().read("""
+                {"parts": [{"id": "rail", "length": "20", "width": "3", "thickness": "3/4",
+                            "marks": [{"purpose": "peg", "fromEnd": "2", "fromEdge": "1", "bore": "3/8", "depth": "%s"}]}],
+                 "stock": [{"id": "s", "length": "96", "width": "4", "thickness": "3/4", "price": {"amount": "9"}}]}
+                """.formatted(depth)).faults();
+        assertThat(found).extracting(Fault::pointer).hasSize(faults).allMatch("/parts/0/marks/0/depth"::equals);
+    }
+
     @Test
     void aTaperOfATradeSizeIsRefused() {
         List<Fault> faults = new JobReader().read("""
