@@ -9,8 +9,10 @@ import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.stockcutting.JobRefusedException;
+import org.stockcutting.io.JobReading;
 import org.stockcutting.job.Effort;
 import org.stockcutting.job.Job;
+import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -35,11 +37,24 @@ abstract class JobCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Print the answer as a document and nothing else.")
     private boolean json;
 
+    JobReading reading() {
+        return source.read(documents);
+    }
+
+    /** The job as it was read. */
+    Job accepted(JobReading reading) {
+        return source.accepted(reading, documents);
+    }
+
+    /** What the job asks for, replaced by what the options say. */
+    Effort effort(Job job) {
+        return effort.over(job.effort());
+    }
+
     /** The job, its effort replaced by what the options say. */
     Job job() {
-        Job job = source.accepted(source.read(documents), documents);
-        Effort asked = effort.over(job.effort());
-        return job.withEffort(asked);
+        Job job = accepted(reading());
+        return job.withEffort(effort(job));
     }
 
     boolean json() {
@@ -56,20 +71,23 @@ abstract class JobCommand implements Callable<Integer> {
     }
 
     void answer(String text) {
-        PrintWriter out = commandSpec().commandLine().getOut();
+        PrintWriter out = commandLine().getOut();
         out.print(text);
         out.flush();
     }
 
     /** There is no answer, and why. */
     int noAnswer(String reason) {
-        PrintWriter errors = commandSpec().commandLine().getErr();
-        errors.println(reason);
-        errors.flush();
+        errors().println(reason);
+        errors().flush();
         return ExitStatus.INCOMPLETE;
     }
 
-    private CommandSpec commandSpec() {
-        return Objects.requireNonNull(spec);
+    PrintWriter errors() {
+        return commandLine().getErr();
+    }
+
+    CommandLine commandLine() {
+        return Objects.requireNonNull(spec).commandLine();
     }
 }

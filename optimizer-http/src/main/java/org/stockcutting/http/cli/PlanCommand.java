@@ -1,12 +1,7 @@
 package org.stockcutting.http.cli;
 
-import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import org.stockcutting.JobRefusedException;
 import org.stockcutting.http.Planner;
 import org.stockcutting.http.print.PlanText;
 import org.stockcutting.http.print.paper.Paper;
@@ -18,36 +13,17 @@ import org.stockcutting.plan.CancelToken;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.ProgressListener;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Plans a job and prints what to buy and how to cut it. */
 @Command(
         name = "plan",
         mixinStandardHelpOptions = true,
         description = "Prints the buying list and the cutting plan of a job.")
-final class PlanCommand implements Callable<Integer> {
+final class PlanCommand extends JobCommand {
 
     private final Planner planner;
-
-    @Spec
-    private @Nullable CommandSpec spec;
-
-    @Parameters(arity = "0..*", paramLabel = "JOB", description = "Job document (JSON).")
-    private List<Path> documents = new ArrayList<>();
-
-    @Mixin
-    private JobSource source = new JobSource();
-
-    @Mixin
-    private EffortOptions effort = new EffortOptions();
-
-    @Option(names = "--json", description = "Print the plan document and nothing else.")
-    private boolean json;
 
     @Option(
             names = "--out",
@@ -73,30 +49,27 @@ final class PlanCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Paper size = wantedPaper();
-        JobReading reading = source.read(documents);
-        Job job = source.accepted(reading, documents);
+        JobReading reading = reading();
+        Job job = accepted(reading);
         try (KeepBest keepBest = new KeepBest()) {
             return plan(reading, job, size, keepBest.token());
         }
     }
 
     private Integer plan(JobReading reading, Job job, @Nullable Paper size, CancelToken cancel) {
-        CuttingPlan plan = plan(job, effort.over(job.effort()), cancel);
+        CuttingPlan plan = plan(job, effort(job), cancel);
         String document = new PlanWriter(job).write(plan, reading.defaults());
         if (out != null) {
             new OutputFolder(out, size == null ? Paper.of(job) : size, png).write(job, plan, document);
         }
-        printer().print(json ? document : new PlanText(job).print(plan));
-        printer().flush();
+        answer(json() ? document : new PlanText(job).print(plan));
         return PlanText.isComplete(plan) ? ExitStatus.DONE : ExitStatus.INCOMPLETE;
     }
 
     private CuttingPlan plan(Job job, Effort wanted, CancelToken cancel) {
         ProgressLine line = System.console() == null ? null : new ProgressLine(job, errors());
         try {
-            return planner.plan(job, wanted, line == null ? ProgressListener.NONE : line, cancel);
-        } catch (JobRefusedException e) {
-            throw new RefusedException(source.name(documents), e.faults());
+            return asked(() -> planner.plan(job, wanted, line == null ? ProgressListener.NONE : line, cancel));
         } finally {
             if (line != null) {
                 line.end();
@@ -113,16 +86,6 @@ final class PlanCommand implements Callable<Integer> {
                 return size;
             }
         }
-        throw new ParameterException(
-                java.util.Objects.requireNonNull(spec).commandLine(),
-                "Unknown paper '" + paper + "': --paper takes letter or a4.");
-    }
-
-    private PrintWriter printer() {
-        return java.util.Objects.requireNonNull(spec).commandLine().getOut();
-    }
-
-    private PrintWriter errors() {
-        return java.util.Objects.requireNonNull(spec).commandLine().getErr();
+        throw new ParameterException(commandLine(), "Unknown paper '" + paper + "': --paper takes letter or a4.");
     }
 }
