@@ -18,13 +18,13 @@ final class ReadmeFigures {
     static final String START = "<!-- performance: start (written by benchmarks.jar readme) -->";
     static final String END = "<!-- performance: end -->";
 
-    private static final Pattern DATED = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}.*\\.csv");
+    private static final Pattern DATED = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}\\.csv");
     private static final Pattern PEERS = Pattern.compile("peers-[0-9]{4}-[0-9]{2}-[0-9]{2}\\.csv");
     private static final int DATE = 10;
 
     private ReadmeFigures() {}
 
-    /** The newest table: the last by name of those whose names begin with a date. */
+    /** The newest table of all files: the last by name of those whose names are a date; tables of one row have a word behind it. */
     static Optional<Path> newest(Path folder) throws IOException {
         return newest(folder, DATED);
     }

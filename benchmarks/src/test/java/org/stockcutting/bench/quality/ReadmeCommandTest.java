@@ -43,6 +43,7 @@ class ReadmeCommandTest {
         table("2026-01-30.csv", 130);
         table("2026-01-31.csv", 110);
         table("peers.csv", 190);
+        table("2026-02-01-sheets.csv", 180);
         Path results = folder.resolve("results");
         Path readme = folder.resolve("README.md");
         Files.writeString(readme, "# Title\n\n" + ReadmeFigures.START + "\nold\n" + ReadmeFigures.END + "\n\nlast\n");
