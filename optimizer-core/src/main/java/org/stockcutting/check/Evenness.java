@@ -36,6 +36,10 @@ record Evenness(long length, long width, long widthEnd, long bow, long crook, bo
         return crook == 0 && widthEnd == width;
     }
 
+    boolean isTapered() {
+        return widthEnd != width;
+    }
+
     /** True if a stretch so long, this much thicker than it must become, can be planed flat. */
     boolean flattens(long over, long stretch) {
         return over >= 0 && square(bow, Math.min(stretch, length)).compareTo(square(over, length)) <= 0;
@@ -51,6 +55,15 @@ record Evenness(long length, long width, long widthEnd, long bow, long crook, bo
         BigInteger free = square(width - across, length)
                 .subtract(big(width - widthEnd).multiply(big(x)).multiply(big(length)));
         return square(crook, Math.min(stretch, length)).compareTo(free) <= 0;
+    }
+
+    /** The width at x, rounded up. */
+    long widthUpTo(long x) {
+        BigInteger[] parts = big(width)
+                .multiply(big(length))
+                .subtract(big(width - widthEnd).multiply(big(x)))
+                .divideAndRemainder(big(length));
+        return parts[0].longValueExact() + parts[1].signum();
     }
 
     /** Width left of a rectangle's far side from y0 to y1 at x, rounded down; not positive where nothing is there. */

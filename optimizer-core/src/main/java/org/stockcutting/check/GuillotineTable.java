@@ -27,6 +27,8 @@ final class GuillotineTable {
     private record Lying(int x, int y, Worth worth, boolean turned) {}
 
     private final Worth[] worths;
+    private final long sizeX;
+    private final long sizeY;
     private final long kerfX;
     private final long kerfY;
     private final long gridX;
@@ -37,9 +39,14 @@ final class GuillotineTable {
     private final List<Lying> lyings = new ArrayList<>();
     private int[] xs = {};
     private int[] ys = {};
+    private int[] floorX = {};
+    private int[] floorY = {};
+    private long[][] best = {};
 
     private GuillotineTable(List<Worth> worths, long sizeX, long sizeY, long kerfX, long kerfY, SawLimits limits) {
         this.worths = worths.toArray(Worth[]::new);
+        this.sizeX = sizeX;
+        this.sizeY = sizeY;
         this.kerfX = kerfX;
         this.kerfY = kerfY;
         this.gridX = grid(sizeX, true);
@@ -54,17 +61,46 @@ final class GuillotineTable {
         return limit == null ? Long.MAX_VALUE : (limit.nanometres() + kerf) / grid;
     }
 
-    /** The most worth, or {@link Long#MAX_VALUE} where the table would be too large. */
-    static long best(Board board, List<Worth> worths, Kerf kerf, SawLimits limits) {
+    /** The table of a board, zones left out; null where it would be too large. */
+    static @Nullable GuillotineTable of(Board board, List<Worth> worths, Kerf kerf, SawLimits limits) {
         long crosscutKerf = kerf.crosscut().nanometres();
         long ripKerf = kerf.rip().nanometres();
         long sizeX = board.usable().length() + crosscutKerf;
         long sizeY = board.usable().width() + ripKerf;
         GuillotineTable table = new GuillotineTable(worths, sizeX, sizeY, crosscutKerf, ripKerf, limits);
         if (!table.lay(sizeX, sizeY)) {
-            return Long.MAX_VALUE;
+            return null;
         }
-        return table.fill();
+        table.fill();
+        return table;
+    }
+
+    /** The most worth of the whole board. */
+    long best() {
+        return best[xs.length - 1][ys.length - 1];
+    }
+
+    /** At least the most worth of a clear rectangle of the board, its size with the kerf folded in. */
+    long at(long x, long y) {
+        return best[floorX[(int) (x / gridX)]][floorY[(int) (y / gridY)]];
+    }
+
+    /** Usable length, the kerf folded in. */
+    long sizeX() {
+        return sizeX;
+    }
+
+    /** Usable width, the kerf folded in. */
+    long sizeY() {
+        return sizeY;
+    }
+
+    long kerfX() {
+        return kerfX;
+    }
+
+    long kerfY() {
+        return kerfY;
     }
 
     /** Greatest common divisor of all sizes along an axis, made coarser where that is too fine. */
@@ -137,10 +173,10 @@ final class GuillotineTable {
         return reached.stream().toArray();
     }
 
-    private long fill() {
-        long[][] best = new long[xs.length][ys.length];
-        int[] floorX = floors(xs);
-        int[] floorY = floors(ys);
+    private void fill() {
+        best = new long[xs.length][ys.length];
+        floorX = floors(xs, (int) (sizeX / gridX));
+        floorY = floors(ys, (int) (sizeY / gridY));
         int cut = 0;
         while (cut < ys.length && ys[cut] <= crosscut) {
             cut++;
@@ -167,7 +203,6 @@ final class GuillotineTable {
                 row[b] = most;
             }
         }
-        return best[xs.length - 1][ys.length - 1];
     }
 
     private void singles(int a, long[] row) {
@@ -194,8 +229,8 @@ final class GuillotineTable {
     }
 
     /** For every grid point the last reachable point at or before it. */
-    private static int[] floors(int[] points) {
-        int[] floors = new int[points[points.length - 1] + 1];
+    private static int[] floors(int[] points, int size) {
+        int[] floors = new int[size + 1];
         int point = 0;
         for (int at = 0; at < floors.length; at++) {
             while (point + 1 < points.length && points[point + 1] <= at) {

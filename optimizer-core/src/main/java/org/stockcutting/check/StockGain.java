@@ -2,20 +2,32 @@ package org.stockcutting.check;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.commons.math3.fraction.BigFraction;
 import org.stockcutting.job.ShopRules;
 
 /**
  * The most that one board can gain under given worths: at least the worth of every pattern that may be cut from it, less what the
  * board costs. Groups, stave sources and what the saws cannot do are left out, which can only raise it; only the guillotine table knows
- * what the saws reach.
+ * what the saws reach, and {@link ZoneTable} where zones and tapers lie.
  */
 final class StockGain {
+
+    /** Vector operations on cells of all tables of boards with bad zones together. */
+    private static final double ZONE_WORK = 4e9;
+
+    /** The same of one board. */
+    private static final double MOST_ZONE_WORK = 4e8;
 
     private final Facts facts;
     private final Goals goals;
     private final Component component;
+    private final Map<Asked, BigFraction> known = new HashMap<>();
+
+    /** What was asked before, so that no table is filled twice. */
+    private record Asked(String board, Duals duals, boolean table) {}
 
     StockGain(Facts facts, Goals goals, Component component) {
         this.facts = facts;
@@ -27,6 +39,17 @@ final class StockGain {
      * @param table false to leave the guillotine table out, which is quicker and may be higher
      */
     BigFraction gain(Board board, Duals duals, boolean table) {
+        Asked asked = new Asked(board.id(), duals, table);
+        BigFraction before = known.get(asked);
+        if (before != null) {
+            return before;
+        }
+        BigFraction gain = most(board, duals, table);
+        known.put(asked, gain);
+        return gain;
+    }
+
+    private BigFraction most(Board board, Duals duals, boolean table) {
         Duals.Scaled scaled = duals.on(board, component, facts, goals);
         List<Worth> worths = scaled.worths();
         BigFraction unit = scaled.unit();
@@ -34,6 +57,9 @@ final class StockGain {
         boolean lane = isLane(board, worths);
         if (!goals.returnsOffcuts(board)) {
             long most = lane ? lane(board, worths) : plane(board, worths, table);
+            if (lane && table && board.evenness().isTapered()) {
+                most = Math.min(most, plane(board, worths, true));
+            }
             return unit.multiply(BigInteger.valueOf(most)).subtract(cost);
         }
         if (lane && !leavesStrips(board)) {
@@ -62,7 +88,8 @@ final class StockGain {
     /** True if the guillotine table has a say in this board's gain. */
     boolean usesTable(Board board, Duals duals) {
         List<Worth> worths = duals.on(board, component, facts, goals).worths();
-        return !worths.isEmpty() && !goals.returnsOffcuts(board) && !isLane(board, worths);
+        boolean plane = !isLane(board, worths) || board.evenness().isTapered();
+        return !worths.isEmpty() && !goals.returnsOffcuts(board) && plane;
     }
 
     /** No two pieces that matter fit side by side, and none lies across. */
@@ -118,7 +145,18 @@ final class StockGain {
             return most;
         }
         ShopRules shop = facts.job().shop();
-        return Math.min(most, GuillotineTable.best(board, worths, shop.kerf(), shop.limits()));
+        GuillotineTable clear = GuillotineTable.of(board, worths, shop.kerf(), shop.limits());
+        if (clear == null) {
+            return most;
+        }
+        long zoned = ZoneTable.best(worths, Ban.of(board, worths, shop), clear, zoneWork());
+        return Math.min(most, Math.min(clear.best(), zoned));
+    }
+
+    /** What the table of one board with bad zones may take, so that all of them together take about a second of one core of 2026. */
+    private double zoneWork() {
+        long zoned = component.boards().stream().filter(Ban::concerns).count();
+        return Math.min(MOST_ZONE_WORK, ZONE_WORK / Math.max(1, zoned));
     }
 
     /** True if a strip beside a piece could be wide enough to be kept. */

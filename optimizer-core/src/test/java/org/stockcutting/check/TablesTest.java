@@ -70,7 +70,8 @@ class TablesTest {
             }
             Board board = Board.of(sheet(length, width), ShopRules.defaults());
             long[][] memo = new long[length + kerfX + 1][width + kerfY + 1];
-            assertThat(GuillotineTable.best(board, worths, kerf(kerfX, kerfY), SawLimits.NONE))
+            assertThat(GuillotineTable.of(board, worths, kerf(kerfX, kerfY), SawLimits.NONE)
+                            .best())
                     .as("seed " + seed)
                     .isEqualTo(plain(length + kerfX, width + kerfY, kerfX, kerfY, worths, memo));
         }
@@ -106,14 +107,19 @@ class TablesTest {
                     SawLimits.FirstCut.ANY,
                     null);
             Board board = Board.of(sheet(length, width), ShopRules.defaults());
-            long found = GuillotineTable.best(board, worths, kerf(kerfX, kerfY), limits);
+            long found = GuillotineTable.of(board, worths, kerf(kerfX, kerfY), limits)
+                    .best();
             long[][] memo = new long[length + 1][width + 1];
             long real = real(length, width, kerfX, kerfY, worths, limits, memo);
             assertThat(found).as("seed " + seed).isGreaterThanOrEqualTo(real);
             if (longest == null) {
                 assertThat(found).as("seed " + seed).isEqualTo(real);
             }
-            lower += found < GuillotineTable.best(board, worths, kerf(kerfX, kerfY), SawLimits.NONE) ? 1 : 0;
+            lower += found
+                            < GuillotineTable.of(board, worths, kerf(kerfX, kerfY), SawLimits.NONE)
+                                    .best()
+                    ? 1
+                    : 0;
         }
         assertThat(lower).isGreaterThan(100);
     }

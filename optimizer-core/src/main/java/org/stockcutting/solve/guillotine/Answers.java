@@ -11,6 +11,7 @@ final class Answers {
     private final AreaBound area;
     private @Nullable ScaleBound scales;
     private @Nullable ColumnBound columns;
+    private @Nullable RackBound rack;
     private @Nullable PurchaseRows purchases;
     private long stages = Answer.NO_BOUND;
 
@@ -26,6 +27,11 @@ final class Answers {
     /** From now on bounds and worths come from here too. */
     void use(ColumnBound bound) {
         columns = bound;
+    }
+
+    /** From now on worths come from here. */
+    void use(RackBound bound) {
+        rack = bound;
     }
 
     /** From now on rows come from here too. */
@@ -76,6 +82,9 @@ final class Answers {
     }
 
     private List<Double> duals(Draft draft) {
+        if (rack != null && isAllPlaceable(draft)) {
+            return rack.duals();
+        }
         boolean known = columns != null && columns.raised() > 0 && isAllPlaceable(draft);
         return known && columns != null ? columns.duals() : firstDuals(draft);
     }

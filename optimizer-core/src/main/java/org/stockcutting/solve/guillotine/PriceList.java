@@ -42,6 +42,13 @@ final class PriceList {
             return new Column(
                     board.stock, Arrays.stream(board.counts).asDoubleStream().toArray(), board.root);
         }
+
+        /** What a pattern gives. */
+        static Column of(int stock, Cell pattern, int types) {
+            double[] counts = new double[types];
+            count(pattern, counts);
+            return new Column(stock, counts, pattern);
+        }
     }
 
     /** Most worth of each stock's boards, and the columns that have it. */
@@ -107,12 +114,12 @@ final class PriceList {
             if (kind.zones() != null) {
                 ExactPricing.Priced priced = kind.zones().price(worth);
                 most[k] = priced.value();
-                best[k] = new Column(kind.stock(), counts(priced.pattern()), priced.pattern());
+                best[k] = Column.of(kind.stock(), priced.pattern(), model.types);
                 meter.spend(Weights.of((long) kind.zones().work()));
             } else if (kind.exact()) {
                 ExactPricing.Priced priced = kind.pricing().price(worth);
                 most[k] = priced.value();
-                best[k] = new Column(kind.stock(), counts(priced.pattern()), priced.pattern());
+                best[k] = Column.of(kind.stock(), priced.pattern(), model.types);
                 meter.spend(Weights.of(kind.pricing().takeOperations()));
             } else {
                 best[k] = byArea(kind.stock(), worth);
@@ -135,12 +142,6 @@ final class PriceList {
             sum += column.counts()[t] * worth[t];
         }
         return sum;
-    }
-
-    private double[] counts(Cell cell) {
-        double[] counts = new double[model.types];
-        count(cell, counts);
-        return counts;
     }
 
     private static void count(Cell cell, double[] counts) {

@@ -48,6 +48,7 @@ final class Turns {
     private @Nullable PurchaseRows purchases;
     private @Nullable PurchaseBound whole;
     private @Nullable Descent dive;
+    private @Nullable RackBound worths;
 
     Turns(Yard yard, AreaBound area, Draft start, long seed, Engine.EngineListener listener) {
         this.yard = yard;
@@ -215,6 +216,11 @@ final class Turns {
     private void rack(WorkMeter meter, long steps) {
         if (rack == null) {
             return;
+        }
+        if (worths == null && search.isComplete() && !search.isProved()) {
+            worths = new RackBound(yard, search.best());
+            worths.run(seed, meter);
+            answers.use(worths);
         }
         WorkMeter part = meter.part(steps);
         rack.learn(search.best());

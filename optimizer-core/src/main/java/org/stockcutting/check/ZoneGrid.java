@@ -1,0 +1,98 @@
+package org.stockcutting.check;
+
+import java.util.Arrays;
+import java.util.stream.LongStream;
+import org.jspecify.annotations.Nullable;
+
+/** As many places along and across as some work allows: cells are made smaller where they waste most wood, down to none at all. */
+record ZoneGrid(Places along, Places across) {
+
+    /**
+     * One axis of a board.
+     *
+     * @param size with the kerf folded in
+     * @param sizes of pieces, so too
+     * @param behind ends of zones, behind which pieces may start
+     * @param before starts of zones, the kerf added, before which pieces may end
+     */
+    record Axis(long size, long[] sizes, long[] behind, long[] before) {
+
+        long[] starts() {
+            return Arrays.stream(behind).filter(place -> place < size).toArray();
+        }
+    }
+
+    /** Places of one axis as they get denser. */
+    private static final class Denser {
+        final Axis axis;
+        final long @Nullable [] sums;
+        final long[] kept;
+        long cell;
+        Places places;
+
+        Denser(Axis axis) {
+            this.axis = axis;
+            this.sums = Places.sums(axis.size(), axis.sizes(), axis.starts());
+            this.kept = LongStream.concat(Arrays.stream(axis.behind()), Arrays.stream(axis.before()))
+                    .toArray();
+            this.cell = Arrays.stream(axis.sizes()).min().orElse(axis.size());
+            this.places = Places.of(axis.size(), sums, kept, cell);
+        }
+
+        private long smaller() {
+            return cell - (cell + 3) / 4;
+        }
+
+        Places next() {
+            return Places.of(axis.size(), sums, kept, smaller());
+        }
+
+        void take(Places denser) {
+            places = denser;
+            cell = smaller();
+        }
+
+        boolean isDone() {
+            return places.isExact() || cell <= 1;
+        }
+
+        /** Wood of a cell. */
+        double waste(Axis other) {
+            return isDone() ? 0 : (double) cell * other.size();
+        }
+    }
+
+    /** The densest grid within so much work and so many cells; null where even the coarsest takes more. */
+    static @Nullable ZoneGrid of(Axis along, Axis across, double work, double cells) {
+        Denser x = new Denser(along);
+        Denser y = new Denser(across);
+        if (!fits(x.places, y.places, work, cells)) {
+            return null;
+        }
+        boolean grows = true;
+        while (grows) {
+            boolean first = x.waste(across) >= y.waste(along);
+            grows = grow(first ? x : y, first ? y : x, first, work, cells)
+                    || grow(first ? y : x, first ? x : y, !first, work, cells);
+        }
+        return new ZoneGrid(x.places, y.places);
+    }
+
+    private static boolean grow(Denser one, Denser other, boolean alongX, double work, double cells) {
+        if (one.isDone()) {
+            return false;
+        }
+        Places next = one.next();
+        boolean fits = alongX ? fits(next, other.places, work, cells) : fits(other.places, next, work, cells);
+        if (fits) {
+            one.take(next);
+        }
+        return fits;
+    }
+
+    private static boolean fits(Places along, Places across, double work, double cells) {
+        double slabs = along.count() * (along.count() - 1.0) / 2;
+        double pairs = across.count() * (across.count() - 1.0) / 2;
+        return slabs * pairs <= cells && slabs * pairs * (along.count() + across.count()) / 3 <= work;
+    }
+}
