@@ -80,9 +80,14 @@ final class GuillotineTable {
         return best[xs.length - 1][ys.length - 1];
     }
 
-    /** At least the most worth of a clear rectangle of the board, its size with the kerf folded in. */
-    long at(long x, long y) {
-        return best[floorX[(int) (x / gridX)]][floorY[(int) (y / gridY)]];
+    /** At least the most worth of clear rectangles of this length, by {@link #column}; sizes with the kerf folded in. */
+    long[] row(long length) {
+        return best[floorX[(int) (length / gridX)]];
+    }
+
+    /** Where rectangles of this width stand in a row. */
+    int column(long width) {
+        return floorY[(int) (width / gridY)];
     }
 
     /** Usable length, the kerf folded in. */

@@ -9,12 +9,14 @@ import org.jspecify.annotations.Nullable;
 /**
  * Places along one axis between which {@link ZoneTable} looks at rectangles, kerfs folded in. Cuts are worth making at sums of pieces only,
  * counted from the start or from behind a zone (Herz 1972): a pattern can be pushed towards the start until nothing moves. Where there are
- * too many such sums, some stand for all: a cell between two places is open if a sum lies inside it.
+ * too many such sums, some stand for all: a cell between two places is open if a sum lies inside it. Behind the last place from which a
+ * piece still reaches, nothing is cut any more, but pieces end there.
  *
  * @param at ascending, from 0 to the size
  * @param open for each cell whether a cut inside it may be worth making
+ * @param ends for each cell whether a piece may end inside it
  */
-record Places(long[] at, boolean[] open) {
+record Places(long[] at, boolean[] open, boolean[] ends) {
 
     private static final int MOST_UNITS = 1 << 20;
 
@@ -38,7 +40,7 @@ record Places(long[] at, boolean[] open) {
 
     /** The least place at which a rectangle of these places may really end. */
     long earliestEnd(int place) {
-        return open[place - 1] ? at[place - 1] + 1 : at[place];
+        return ends[place - 1] ? at[place - 1] + 1 : at[place];
     }
 
     /**
@@ -75,43 +77,64 @@ record Places(long[] at, boolean[] open) {
     /**
      * Places at most so far apart, unless no sum lies between.
      *
-     * @param sums where cuts are worth making; null where that is anywhere
+     * @param sums where pieces may end; null where that is anywhere
      * @param kept places that must be among them
+     * @param least the smallest piece
      */
-    static Places of(long size, long @Nullable [] sums, long[] kept, long cell) {
+    static Places of(long size, long @Nullable [] sums, long[] kept, long cell, long least) {
+        long last = last(sums, Math.max(0, size - least));
         TreeSet<Long> stops = new TreeSet<>();
         Arrays.stream(kept).filter(place -> place > 0 && place < size).forEach(stops::add);
-        stops.add(size);
+        stops.add(last);
         TreeSet<Long> places = new TreeSet<>(stops);
         places.add(0L);
-        long last = 0;
-        for (long stop : stops) {
-            while (stop - last > cell) {
-                long next = sums == null ? last + cell : next(sums, last, cell);
-                if (next >= stop) {
-                    break;
-                }
-                places.add(next);
-                last = next;
-            }
-            last = stop;
+        places.add(size);
+        long at = 0;
+        for (long stop : stops.headSet(last, true)) {
+            fill(places, sums, at, stop, cell);
+            at = stop;
         }
+        return of(places, sums, last);
+    }
+
+    private static Places of(TreeSet<Long> places, long @Nullable [] sums, long last) {
         long[] at = places.stream().mapToLong(Long::longValue).toArray();
         boolean[] open = new boolean[at.length - 1];
+        boolean[] ends = new boolean[at.length - 1];
         for (int i = 0; i < open.length; i++) {
-            open[i] = sums == null ? at[i + 1] - at[i] > 1 : next(sums, at[i], 0) < at[i + 1];
+            ends[i] = next(sums, at[i], 0) < at[i + 1];
+            open[i] = ends[i] && at[i] < last;
         }
-        return new Places(at, open);
+        return new Places(at, open, ends);
+    }
+
+    private static void fill(TreeSet<Long> places, long @Nullable [] sums, long from, long to, long cell) {
+        long at = from;
+        while (to - at > cell) {
+            at = next(sums, at, cell);
+            if (at >= to) {
+                return;
+            }
+            places.add(at);
+        }
     }
 
     /** The last sum within a cell behind a place; the first one behind it where there is none. */
-    private static long next(long[] sums, long place, long cell) {
+    private static long next(long @Nullable [] sums, long place, long cell) {
+        if (sums == null) {
+            return place + Math.max(1, cell);
+        }
         int behind = index(sums, place);
         if (behind == sums.length) {
             return Long.MAX_VALUE;
         }
         int beyond = index(sums, place + cell);
         return sums[Math.max(behind, beyond - 1)];
+    }
+
+    /** The last sum at or before a place. */
+    private static long last(long @Nullable [] sums, long place) {
+        return sums == null ? place : sums[index(sums, place) - 1];
     }
 
     /** Index of the first sum behind a place. */

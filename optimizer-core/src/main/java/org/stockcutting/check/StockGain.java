@@ -16,10 +16,10 @@ import org.stockcutting.job.ShopRules;
 final class StockGain {
 
     /** Vector operations on cells of all tables of boards with bad zones together. */
-    private static final double ZONE_WORK = 4e9;
+    private static final double ZONE_WORK = 3e9;
 
     /** The same of one board. */
-    private static final double MOST_ZONE_WORK = 4e8;
+    private static final double MOST_ZONE_WORK = 3e8;
 
     private final Facts facts;
     private final Goals goals;

@@ -7,6 +7,9 @@ import org.jspecify.annotations.Nullable;
 /** As many places along and across as some work allows: cells are made smaller where they waste most wood, down to none at all. */
 record ZoneGrid(Places along, Places across) {
 
+    /** Operations on a cell of the table besides sums of two others. */
+    private static final double PLAIN = 4;
+
     /**
      * One axis of a board.
      *
@@ -27,6 +30,7 @@ record ZoneGrid(Places along, Places across) {
         final Axis axis;
         final long @Nullable [] sums;
         final long[] kept;
+        final long least;
         long cell;
         Places places;
 
@@ -35,8 +39,9 @@ record ZoneGrid(Places along, Places across) {
             this.sums = Places.sums(axis.size(), axis.sizes(), axis.starts());
             this.kept = LongStream.concat(Arrays.stream(axis.behind()), Arrays.stream(axis.before()))
                     .toArray();
-            this.cell = Arrays.stream(axis.sizes()).min().orElse(axis.size());
-            this.places = Places.of(axis.size(), sums, kept, cell);
+            this.least = Arrays.stream(axis.sizes()).min().orElse(axis.size());
+            this.cell = least;
+            this.places = Places.of(axis.size(), sums, kept, cell, least);
         }
 
         private long smaller() {
@@ -44,7 +49,7 @@ record ZoneGrid(Places along, Places across) {
         }
 
         Places next() {
-            return Places.of(axis.size(), sums, kept, smaller());
+            return Places.of(axis.size(), sums, kept, smaller(), least);
         }
 
         void take(Places denser) {
@@ -66,7 +71,7 @@ record ZoneGrid(Places along, Places across) {
     static @Nullable ZoneGrid of(Axis along, Axis across, double work, double cells) {
         Denser x = new Denser(along);
         Denser y = new Denser(across);
-        if (!fits(x.places, y.places, work, cells)) {
+        if (!fits(x, x.places, y, y.places, work, cells)) {
             return null;
         }
         boolean grows = true;
@@ -83,16 +88,31 @@ record ZoneGrid(Places along, Places across) {
             return false;
         }
         Places next = one.next();
-        boolean fits = alongX ? fits(next, other.places, work, cells) : fits(other.places, next, work, cells);
+        boolean fits = alongX
+                ? fits(one, next, other, other.places, work, cells)
+                : fits(other, other.places, one, next, work, cells);
         if (fits) {
             one.take(next);
         }
         return fits;
     }
 
-    private static boolean fits(Places along, Places across, double work, double cells) {
-        double slabs = along.count() * (along.count() - 1.0) / 2;
-        double pairs = across.count() * (across.count() - 1.0) / 2;
-        return slabs * pairs <= cells && slabs * pairs * (along.count() + across.count()) / 3 <= work;
+    private static boolean fits(Denser x, Places along, Denser y, Places across, double work, double cells) {
+        double slabs = pairs(along.count(), x);
+        double pairs = pairs(across.count(), y);
+        double all = triples(along.count(), x) * pairs + slabs * triples(across.count(), y) + PLAIN * slabs * pairs;
+        return slabs * pairs <= cells && all <= work;
+    }
+
+    /** How many pairs of so many places are so far apart that a piece lies between them, roughly. */
+    private static double pairs(double places, Denser axis) {
+        double share = 1 - (double) axis.least / axis.axis.size();
+        return share * share * places * places / 2;
+    }
+
+    /** Of three places in a row. */
+    private static double triples(double places, Denser axis) {
+        double share = Math.max(0, 1 - 2.0 * axis.least / axis.axis.size());
+        return share * share * share * places * places * places / 6;
     }
 }

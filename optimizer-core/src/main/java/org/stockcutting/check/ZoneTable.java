@@ -1,6 +1,7 @@
 package org.stockcutting.check;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -21,7 +22,7 @@ final class ZoneTable {
     /** Zones and their steps are bits of a long. */
     private static final int MOST_BANS = Long.SIZE - 1;
 
-    private static final int MOST_CELLS = 20_000_000;
+    private static final int MOST_CELLS = 6_000_000;
 
     /** Values are whole units so large that a full board has about so many. */
     private static final int BITS = 29;
@@ -35,10 +36,16 @@ final class ZoneTable {
     private final Places along;
     private final Places across;
     private final int shift;
-    /** Where the row of a place across starts in a slab; the cell of p and q stands at {@code row[p] + q}. */
+    private final long leastX;
+    /** For each place across the first at which a piece that starts there can end. */
+    private final int[] first;
+    /** Where the row of a place across starts in a slab; the cell of p and q stands at {@code row[p] + q}, q from the first on. */
     private final int[] row;
 
     private final int cells;
+    /** For each cell where clear rectangles of its width stand in the table. */
+    private final int[] columns;
+
     private final int[][][] slabs;
     private final long[][] bansAlong;
     private final long[][] bansAcross;
@@ -51,14 +58,27 @@ final class ZoneTable {
         this.along = along;
         this.across = across;
         this.shift = shift;
-        int ny = across.count();
-        this.row = new int[ny];
+        this.leastX = lyings.stream().mapToLong(Lying::x).min().orElse(clear.sizeX());
+        long leastY = lyings.stream().mapToLong(Lying::y).min().orElse(clear.sizeY());
+        long[] at = across.at();
+        this.first = new int[at.length];
+        this.row = new int[at.length];
         int next = 0;
-        for (int p = 0; p < ny; p++) {
-            row[p] = next - p - 1;
-            next += ny - 1 - p;
+        for (int p = 0; p < at.length; p++) {
+            first[p] = p + 1;
+            while (first[p] < at.length && at[first[p]] - at[p] < leastY) {
+                first[p]++;
+            }
+            row[p] = next - first[p];
+            next += at.length - first[p];
         }
         this.cells = next;
+        this.columns = new int[cells];
+        for (int p = 0; p < at.length; p++) {
+            for (int q = first[p]; q < at.length; q++) {
+                columns[row[p] + q] = clear.column(at[q] - at[p]);
+            }
+        }
         this.slabs = new int[along.count()][along.count()][];
         this.bansAlong = held(along, true);
         this.bansAcross = held(across, false);
@@ -142,19 +162,20 @@ final class ZoneTable {
 
     private int fill() {
         int nx = along.count();
+        int[] nothing = new int[cells];
         for (int span = 1; span < nx; span++) {
             for (int i = 0; i + span < nx; i++) {
-                slabs[i][i + span] = slab(i, i + span);
+                boolean holds = along.at()[i + span] - along.at()[i] >= leastX;
+                slabs[i][i + span] = holds ? slab(i, i + span) : nothing;
             }
         }
-        return slabs[0][nx - 1][row[0] + across.count() - 1];
+        return cells == 0 ? 0 : slabs[0][nx - 1][row[0] + across.count() - 1];
     }
 
     /** The most worth between two places along, for all pairs of places across. */
     private int[] slab(int i, int j) {
         int[] most = ifClear(along.at()[j] - along.at()[i]);
-        long held = bansAlong[i][j];
-        if (held == 0) {
+        if (bansAlong[i][j] == 0) {
             return most;
         }
         int[] slab = new int[cells];
@@ -163,12 +184,15 @@ final class ZoneTable {
             raise(slab, slabs[i][j - 1]);
         }
         for (int m = i + 1; m < j; m++) {
-            boolean inside = along.open()[m - 1] && m - 1 > i;
-            raise(slab, slabs[i][m], slabs[inside ? m - 1 : m][j]);
+            int behind = along.open()[m - 1] && m - 1 > i ? m - 1 : m;
+            boolean both = along.at()[m] - along.at()[i] >= leastX && along.at()[j] - along.at()[behind] >= leastX;
+            if (both) {
+                raise(slab, slabs[i][m], slabs[behind][j]);
+            }
         }
         singles(i, j, slab);
         for (int p = across.count() - 2; p >= 0; p--) {
-            rip(p, held, slab, most);
+            rip(p, bansAlong[i][j], slab, most);
         }
         return slab;
     }
@@ -187,12 +211,12 @@ final class ZoneTable {
     }
 
     private int[] ifClear(long length) {
+        long[] known = clear.row(length);
+        int[] worth = new int[known.length];
+        Arrays.setAll(worth, k -> units(known[k], shift));
         int[] slab = new int[cells];
-        long[] at = across.at();
-        for (int p = 0; p + 1 < at.length; p++) {
-            for (int q = p + 1; q < at.length; q++) {
-                slab[row[p] + q] = units(clear.at(length, at[q] - at[p]), shift);
-            }
+        for (int k = 0; k < slab.length; k++) {
+            slab[k] = worth[columns[k]];
         }
         return slab;
     }
@@ -205,8 +229,8 @@ final class ZoneTable {
             if (lying.x > length || (lying.bans & bansAlong[i][j]) == bansAlong[i][j]) {
                 continue;
             }
-            for (int p = 0; p + 1 < at.length; p++) {
-                for (int q = p + 1; q < at.length; q++) {
+            for (int p = 0; p < at.length; p++) {
+                for (int q = first[p]; q < at.length; q++) {
                     long held = bansAlong[i][j] & bansAcross[p][q];
                     if (lying.y <= at[q] - at[p] && (lying.bans & held) == 0) {
                         slab[row[p] + q] = Math.max(slab[row[p] + q], lying.value);
@@ -220,18 +244,18 @@ final class ZoneTable {
     private void rip(int p, long held, int[] slab, int[] most) {
         int n = across.count();
         int from = row[p];
-        for (int q = p + 2; q < n; q++) {
+        for (int q = first[p + 1]; q < n; q++) {
             slab[from + q] = Math.max(slab[from + q], slab[row[p + 1] + q]);
         }
         int before = 0;
-        for (int m = p + 1; m < n; m++) {
+        for (int m = first[p]; m < n; m++) {
             boolean isClear = (held & bansAcross[p][m]) == 0;
             int value = isClear ? most[from + m] : Math.min(most[from + m], Math.max(slab[from + m], before));
             slab[from + m] = value;
-            boolean inside = across.open()[m - 1] && m - 1 > p;
             // With no more in front than one place before, a cut here is no better than one there.
             if (value > before) {
-                join(slab, value, from, row[inside ? m - 1 : m], m + 1, n);
+                int behind = across.open()[m - 1] && m - 1 > p ? m - 1 : m;
+                join(slab, value, from, row[behind], Math.max(m + 1, first[behind]), n);
             }
             before = value;
         }
