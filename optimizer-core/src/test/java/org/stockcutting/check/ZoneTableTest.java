@@ -2,10 +2,18 @@ package org.stockcutting.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.stockcutting.job.Job;
 import org.stockcutting.job.Kerf;
@@ -14,6 +22,7 @@ import org.stockcutting.job.ShopRules;
 import org.stockcutting.length.Length;
 import org.stockcutting.material.Grain;
 import org.stockcutting.material.WoodClass;
+import org.stockcutting.part.Making;
 import org.stockcutting.part.Part;
 import org.stockcutting.part.Section;
 import org.stockcutting.stock.Condition;
@@ -53,53 +62,25 @@ class ZoneTableTest {
             for (int i = 0; i < 1 + random.nextInt(3); i++) {
                 int from = random.nextInt(length);
                 int edge = random.nextInt(width);
-                zones.add(new Zone(
-                        PlanSketch.nm(from),
-                        PlanSketch.nm(from + 1 + random.nextInt(3)),
-                        PlanSketch.nm(edge),
-                        PlanSketch.nm(edge + 1 + random.nextInt(3)),
-                        Zone.Severity.values()[random.nextInt(3)],
-                        Zone.Face.BOTH,
-                        false));
+                zones.add(zone(
+                        from,
+                        from + 1 + random.nextInt(3),
+                        edge,
+                        edge + 1 + random.nextInt(3),
+                        Zone.Severity.values()[random.nextInt(3)]));
             }
-            StockItem.OnHand item = new StockItem.OnHand(
-                    "b",
-                    Form.BOARD,
-                    null,
-                    PlanSketch.nm(length),
-                    PlanSketch.nm(width),
-                    JobSketch.in("1"),
-                    "oak",
-                    Grain.ANY,
-                    null,
-                    1,
-                    zones,
-                    widthEnd == null
-                            ? Condition.TRUE
-                            : new Condition(Length.ZERO, Length.ZERO, PlanSketch.nm(widthEnd), null),
-                    null);
-            return Board.of(item, shop);
+            Condition condition = widthEnd == null
+                    ? Condition.TRUE
+                    : new Condition(Length.ZERO, Length.ZERO, PlanSketch.nm(widthEnd), null);
+            return Board.of(measured(length, width, zones, condition), shop);
         }
 
         private Worth worth(int number) {
             WoodClass[] classes = WoodClass.values();
             int length = 2 + random.nextInt(6);
             int width = 2 + random.nextInt(4);
-            Part model = JobSketch.part("p", 1, "1", "1", "1");
-            Part part = new Part(
-                    "p" + number,
-                    1,
-                    PlanSketch.nm(length),
-                    new Section.Measured(PlanSketch.nm(width), JobSketch.in("1")),
-                    "oak",
-                    Grain.ANY,
-                    random.nextBoolean() ? WoodClass.CLEAR : classes[random.nextInt(classes.length)],
-                    0,
-                    model.making(),
-                    null,
-                    null);
-            Job job = new JobSketch().build();
-            Rough rough = Rough.of(part, job);
+            WoodClass chosen = random.nextBoolean() ? WoodClass.CLEAR : classes[random.nextInt(classes.length)];
+            Rough rough = rough("p" + number, length, width, chosen);
             return new Worth(rough, 1 + random.nextInt(50), 9, true, random.nextBoolean(), length, width, width);
         }
 
@@ -200,5 +181,124 @@ class ZoneTableTest {
             }
         }
         assertThat(between).as("coarse tables that still see the zones").isGreaterThan(300);
+    }
+
+    /**
+     * Sheets of 75 x 75 with up to four defects, worth is area, no turning (Afsharian, Niknejad, Waescher, OR Spectrum 36, 2014): never below
+     * an optimum that was verified, equal to it with every place; with as few places as a certificate allows mostly so.
+     */
+    @Test
+    void theSheetsOfAfsharianWithDefects() throws IOException {
+        Path folder = sets();
+        Map<String, Long> optimum = new HashMap<>();
+        for (String line : Files.readAllLines(folder.resolve("best-known/2d_defects_75x75_exact.csv"))) {
+            String[] cells = line.split(",");
+            if (!cells[0].startsWith("instance")) {
+                optimum.put(cells[0], Long.parseLong(cells[1]));
+            }
+        }
+        ObjectMapper json = new ObjectMapper();
+        int read = 0;
+        int coarseEqual = 0;
+        for (String line : Files.readAllLines(folder.resolve("2d_defects/afsharian_public.jsonl"))) {
+            JsonNode node = json.readTree(line);
+            String name = node.get("name").asText();
+            Long expected = optimum.get(name);
+            if (expected == null || !node.get("set").asText().equals("75-75")) {
+                continue;
+            }
+            List<Zone> zones = new ArrayList<>();
+            for (JsonNode d : node.get("defects_x_y_w_h")) {
+                int x = d.get(0).asInt();
+                int y = d.get(1).asInt();
+                zones.add(zone(x, x + d.get(2).asInt(), y, y + d.get(3).asInt(), Zone.Severity.UNUSABLE));
+            }
+            List<Worth> worths = new ArrayList<>();
+            for (JsonNode item : node.get("items_w_h_value")) {
+                Rough rough = rough(
+                        "p" + worths.size(), item.get(0).asInt(), item.get(1).asInt(), WoodClass.CLEAR);
+                long width = item.get(1).asLong();
+                worths.add(new Worth(
+                        rough,
+                        item.get(2).asLong(),
+                        999,
+                        true,
+                        false,
+                        item.get(0).asLong(),
+                        width,
+                        width));
+            }
+            ShopRules shop = shop(new Kerf(PlanSketch.nm(0), PlanSketch.nm(0)), 0);
+            Board board = Board.of(measured(node.get("W").asInt(), node.get("H").asInt(), zones, Condition.TRUE), shop);
+            GuillotineTable clear = GuillotineTable.of(board, worths, shop.kerf(), SawLimits.NONE);
+            assertThat(clear).as(name).isNotNull();
+            List<Ban> bans = Ban.of(board, worths, shop);
+            long every = Math.min(clear.best(), ZoneTable.best(worths, bans, clear, ANY_WORK));
+            assertThat(every).as(name).isEqualTo(expected);
+            long few = Math.min(clear.best(), ZoneTable.best(worths, bans, clear, 3e5));
+            assertThat(few).as(name + " with few places").isGreaterThanOrEqualTo(expected);
+            coarseEqual += few == expected ? 1 : 0;
+            read++;
+        }
+        assertThat(read).as("instances read").isEqualTo(optimum.size());
+        assertThat(coarseEqual).as("equal with few places").isBetween(read / 10, read - 1);
+    }
+
+    private static Path sets() {
+        String named = System.getProperty("stockcutting.instances", "");
+        Path folder = named.isEmpty() ? Path.of("..", "..", "shared", "instances") : Path.of(named);
+        if ("required".equals(System.getenv("STOCKCUTTING_INSTANCES"))) {
+            assertThat(folder).exists();
+        }
+        Assumptions.assumeTrue(
+                Files.exists(folder),
+                () -> "skipped: no published instances at "
+                        + folder.toAbsolutePath().normalize());
+        return folder;
+    }
+
+    private static Zone zone(int from, int to, int edge, int toEdge, Zone.Severity severity) {
+        return new Zone(
+                PlanSketch.nm(from),
+                PlanSketch.nm(to),
+                PlanSketch.nm(edge),
+                PlanSketch.nm(toEdge),
+                severity,
+                Zone.Face.BOTH,
+                false);
+    }
+
+    private static StockItem.OnHand measured(int length, int width, List<Zone> zones, Condition condition) {
+        return new StockItem.OnHand(
+                "b",
+                Form.BOARD,
+                null,
+                PlanSketch.nm(length),
+                PlanSketch.nm(width),
+                JobSketch.in("1"),
+                "oak",
+                Grain.ANY,
+                null,
+                1,
+                zones,
+                condition,
+                null);
+    }
+
+    private static Rough rough(String id, int length, int width, WoodClass woodClass) {
+        Part part = new Part(
+                id,
+                1,
+                PlanSketch.nm(length),
+                new Section.Measured(PlanSketch.nm(width), JobSketch.in("1")),
+                "oak",
+                Grain.ANY,
+                woodClass,
+                0,
+                new Making.AsCut(),
+                null,
+                null);
+        Job job = new JobSketch().build();
+        return Rough.of(part, job);
     }
 }

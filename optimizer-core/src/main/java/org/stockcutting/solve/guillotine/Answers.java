@@ -8,6 +8,9 @@ import org.stockcutting.solve.instance.Answer;
 /** Puts drafts and bounds into answers. */
 final class Answers {
 
+    /** Share of the rack's programme from which on a bound by exact prices has the better worths. */
+    private static final double NEARLY = 0.99;
+
     private final AreaBound area;
     private @Nullable ScaleBound scales;
     private @Nullable ColumnBound columns;
@@ -82,7 +85,8 @@ final class Answers {
     }
 
     private List<Double> duals(Draft draft) {
-        if (rack != null && isAllPlaceable(draft)) {
+        boolean nearly = rack != null && columns != null && columns.value() > NEARLY * rack.value();
+        if (rack != null && isAllPlaceable(draft) && !nearly) {
             return rack.duals();
         }
         boolean known = columns != null && columns.raised() > 0 && isAllPlaceable(draft);
