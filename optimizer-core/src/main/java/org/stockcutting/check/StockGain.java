@@ -16,10 +16,10 @@ import org.stockcutting.job.ShopRules;
 final class StockGain {
 
     /** Vector operations on cells of all tables of boards with bad zones together. */
-    private static final double ZONE_WORK = 3e9;
+    private static final long ZONE_WORK = 3_000_000_000L;
 
     /** The same of one board. */
-    private static final double MOST_ZONE_WORK = 3e8;
+    private static final long MOST_ZONE_WORK = 300_000_000;
 
     private final Facts facts;
     private final Goals goals;
@@ -154,7 +154,7 @@ final class StockGain {
     }
 
     /** What the table of one board with bad zones may take, so that all of them together take about a second of one core of 2026. */
-    private double zoneWork() {
+    private long zoneWork() {
         long zoned = component.boards().stream().filter(Ban::concerns).count();
         return Math.min(MOST_ZONE_WORK, ZONE_WORK / Math.max(1, zoned));
     }

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 record ZoneGrid(Places along, Places across) {
 
     /** Operations on a cell of the table besides sums of two others. */
-    private static final double PLAIN = 4;
+    private static final int PLAIN = 4;
 
     /**
      * One axis of a board.
@@ -68,7 +68,7 @@ record ZoneGrid(Places along, Places across) {
     }
 
     /** The densest grid within so much work and so many cells; null where even the coarsest takes more. */
-    static @Nullable ZoneGrid of(Axis along, Axis across, double work, double cells) {
+    static @Nullable ZoneGrid of(Axis along, Axis across, long work, long cells) {
         Denser x = new Denser(along);
         Denser y = new Denser(across);
         if (!fits(x, x.places, y, y.places, work, cells)) {
@@ -83,7 +83,7 @@ record ZoneGrid(Places along, Places across) {
         return new ZoneGrid(x.places, y.places);
     }
 
-    private static boolean grow(Denser one, Denser other, boolean alongX, double work, double cells) {
+    private static boolean grow(Denser one, Denser other, boolean alongX, long work, long cells) {
         if (one.isDone()) {
             return false;
         }
@@ -97,7 +97,7 @@ record ZoneGrid(Places along, Places across) {
         return fits;
     }
 
-    private static boolean fits(Denser x, Places along, Denser y, Places across, double work, double cells) {
+    private static boolean fits(Denser x, Places along, Denser y, Places across, long work, long cells) {
         double slabs = pairs(along.count(), x);
         double pairs = pairs(across.count(), y);
         double all = triples(along.count(), x) * pairs + slabs * triples(across.count(), y) + PLAIN * slabs * pairs;

@@ -90,7 +90,7 @@ final class ZoneTable {
      * @param bans where some pieces must not lie
      * @param work elementary operations that are worth it
      */
-    static long best(List<Worth> worths, List<Ban> bans, GuillotineTable clear, double work) {
+    static long best(List<Worth> worths, List<Ban> bans, GuillotineTable clear, long work) {
         if (bans.isEmpty() || worths.stream().anyMatch(Worth::isStave)) {
             return Long.MAX_VALUE;
         }

@@ -33,7 +33,7 @@ import org.stockcutting.stock.Zone;
 /** The table of boards with bad zones against a recursion over every cut at every place; sizes are a few nanometres for that. */
 class ZoneTableTest {
 
-    private static final double ANY_WORK = 1e12;
+    private static final long ANY_WORK = 1_000_000_000_000L;
 
     /** A tiny board with pieces that have worths, in a shop. */
     private static final class Tiny {
@@ -90,7 +90,7 @@ class ZoneTableTest {
             return table;
         }
 
-        long found(double work) {
+        long found(long work) {
             return ZoneTable.best(worths, Ban.of(board, worths, shop), clear(), work);
         }
 
@@ -174,7 +174,7 @@ class ZoneTableTest {
             Tiny tiny = new Tiny(seed, seed % 2 == 0);
             long real = tiny.real();
             long clear = tiny.clear().best();
-            for (double work = 10; work < 1e7; work *= 3) {
+            for (long work = 10; work < 10_000_000; work *= 3) {
                 long found = tiny.found(work);
                 assertThat(found).as("seed " + seed + " work " + work).isGreaterThanOrEqualTo(real);
                 between += found > real && found < clear ? 1 : 0;
@@ -235,7 +235,7 @@ class ZoneTableTest {
             List<Ban> bans = Ban.of(board, worths, shop);
             long every = Math.min(clear.best(), ZoneTable.best(worths, bans, clear, ANY_WORK));
             assertThat(every).as(name).isEqualTo(expected);
-            long few = Math.min(clear.best(), ZoneTable.best(worths, bans, clear, 3e5));
+            long few = Math.min(clear.best(), ZoneTable.best(worths, bans, clear, 300_000));
             assertThat(few).as(name + " with few places").isGreaterThanOrEqualTo(expected);
             coarseEqual += few == expected ? 1 : 0;
             read++;
