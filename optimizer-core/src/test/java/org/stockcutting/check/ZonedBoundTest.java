@@ -24,6 +24,7 @@ import org.stockcutting.stock.Form;
 import org.stockcutting.stock.Price;
 import org.stockcutting.stock.PriceUnit;
 import org.stockcutting.stock.StockItem;
+import org.stockcutting.stock.Trim;
 import org.stockcutting.stock.Zone;
 
 /** Certificates of jobs with measured boards: bad zones and tapers count. */
@@ -161,10 +162,11 @@ class ZonedBoundTest {
 
         /** Which sets of pieces a board can give: bit m stands for the set whose members are the bits of m. */
         private long sets(Board board) {
-            int nx = (int) board.usable().length() + 1;
-            int ny = (int) board.usable().width() + 1;
+            Rect usable = board.usable();
+            int nx = (int) board.raw().x1() + 1;
+            int ny = (int) board.raw().y1() + 1;
             long[][][][] memo = new long[nx][nx][ny][ny];
-            return sets(board, 0, nx - 1, 0, ny - 1, memo);
+            return sets(board, (int) usable.x0(), (int) usable.x1(), (int) usable.y0(), (int) usable.y1(), memo);
         }
 
         private long sets(Board board, int x0, int x1, int y0, int y1, long[][][][] memo) {
@@ -312,11 +314,19 @@ class ZonedBoundTest {
                 JobSketch.in("1"),
                 "oak",
                 Grain.LENGTH,
-                null,
+                random.nextBoolean() ? null : trim(random),
                 1,
                 zones,
                 condition,
                 null);
+    }
+
+    private static Trim trim(Random random) {
+        return new Trim(
+                PlanSketch.nm(random.nextInt(2)),
+                PlanSketch.nm(random.nextInt(2)),
+                PlanSketch.nm(random.nextInt(2)),
+                PlanSketch.nm(random.nextInt(2)));
     }
 
     @Test
