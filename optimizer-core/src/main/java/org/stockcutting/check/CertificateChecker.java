@@ -19,7 +19,8 @@ import org.stockcutting.plan.Certificate;
  * For any u at all, the boards of a plan are together worth what it makes, each at most its best pattern; so no plan comes to less than the
  * cheapest whole boards that are worth so much ({@link LeastPurchase}), packs and price breaks as they are, and with several u than those
  * that are worth enough for each ({@link WholeBoards}).
- * R_s is found here on a relaxation: groups, stages, stave sources and most saw limits are dropped.
+ * R_s is found here on a relaxation: groups, stages, stave sources and most saw limits are dropped. Bad zones and tapers count as far as
+ * the work allows that is spent on one board ({@link ZoneTable}).
  *
  * <p>Stateless and safe to use from any thread.
  */
