@@ -1,11 +1,15 @@
 package org.stockcutting.bench.firstcuts;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.RoundingMode;
 import java.util.List;
 import org.stockcutting.Optimizer;
 import org.stockcutting.job.Effort;
+import org.stockcutting.job.Goal;
 import org.stockcutting.job.Job;
 import org.stockcutting.job.SawLimits;
+import org.stockcutting.length.Length;
 import org.stockcutting.plan.CancelToken;
 import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.ProgressListener;
@@ -14,7 +18,7 @@ import org.stockcutting.plan.ProgressListener;
  * One job planned three times with the same work and seed.
  *
  * @param job name of the job
- * @param free value of the plan in which every board may be cut either way first
+ * @param free value of the plan, in minor units of money or in cubic inches of waste: the plan in which every board may be cut either way first
  * @param rip value with rips first only
  * @param crosscut value with crosscuts first only
  * @param bound certified bound of the free plan, which holds for the other two as well
@@ -28,6 +32,9 @@ record FirstCutRow(
     /** A guard that a work limit does not meet. */
     private static final int FAR_OFF = 3_600;
 
+    private static final BigDecimal CUBIC_INCH =
+            new BigDecimal(BigInteger.valueOf(Length.inches("1").nanometres()).pow(3));
+
     static FirstCutRow of(String name, Job job, long work, long seed) {
         Effort effort = new Effort(work, FAR_OFF, seed, 1);
         CuttingPlan free = plan(job, SawLimits.FirstCut.ANY, effort);
@@ -40,12 +47,18 @@ record FirstCutRow(
                 value(free),
                 value(rip),
                 value(crosscut),
-                new BigDecimal(free.objective().bound()),
+                inUnits(free, free.objective().bound()),
                 complete);
     }
 
     private static BigDecimal value(CuttingPlan plan) {
-        return new BigDecimal(plan.objective().value());
+        return inUnits(plan, plan.objective().value());
+    }
+
+    /** Minor units of money as they are, volumes in cubic inches. */
+    private static BigDecimal inUnits(CuttingPlan plan, BigInteger value) {
+        BigDecimal exact = new BigDecimal(value);
+        return plan.objective().goal() == Goal.WASTE ? exact.divide(CUBIC_INCH, 1, RoundingMode.HALF_UP) : exact;
     }
 
     private static CuttingPlan plan(Job job, SawLimits.FirstCut first, Effort effort) {

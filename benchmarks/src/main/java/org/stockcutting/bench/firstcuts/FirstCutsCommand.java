@@ -26,7 +26,8 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = {
             "Plans each job three times with the same work: every board ripped or crosscut first as suits it, rips first only, crosscuts",
-            "first only. Values in minor units of the currency; the bound is the certified one of the free plan."
+            "first only. Values in minor units of the currency, for shelf in cubic inches of waste; the bound is the certified one of the",
+            "free plan. Kinds: measured (two sizes of clear boards for sale), foot (eight sizes by the foot), shelf (nothing for sale)."
         },
         exitCodeListHeading = "%nExit status:%n",
         exitCodeList = {"0:no free plan is dearer than a restricted one", "1:some are", "2:there is no such kind of job"

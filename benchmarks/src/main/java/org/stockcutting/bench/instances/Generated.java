@@ -52,7 +52,8 @@ public final class Generated {
         SCARCE(12, plain(ShopJobs::scarce)),
         SAWS(12, plain(ShopJobs::saws)),
         PLYWOOD(20, plain(PlywoodJobs::make)),
-        FOOT(15, plain(ShopJobs::byTheFoot));
+        FOOT(15, plain(ShopJobs::byTheFoot)),
+        SHELF(15, plain(ShopJobs::shelf));
 
         private final int usual;
         private final Maker maker;
@@ -66,7 +67,7 @@ public final class Generated {
         int stream() {
             return switch (this) {
                 case SCARCE, SAWS -> SHEETS.ordinal();
-                case FOOT -> MEASURED.ordinal();
+                case FOOT, SHELF -> MEASURED.ordinal();
                 default -> ordinal();
             };
         }
@@ -75,7 +76,7 @@ public final class Generated {
     /**
      * Makes jobs.
      *
-     * @param words {@code KIND:COUNT}: U, T, CLASS1 to CLASS10, boards, sheets, mixed, runs, series, measured, foot, scarce, saws, plywood
+     * @param words {@code KIND:COUNT}: U, T, CLASS1 to CLASS10, boards, sheets, mixed, runs, series, measured, foot, shelf, scarce, saws, plywood
      * @param seed seed of all of them
      * @throws IllegalArgumentException if there is no such kind, saying which there are
      */
@@ -140,6 +141,6 @@ public final class Generated {
         return new IllegalArgumentException(
                 "\"" + words + "\": wanted KIND:COUNT or KIND-ITEMS:COUNT, as U-250:10, with a kind of U, T "
                         + "(items a multiple of 3), " + classes
-                        + ", boards, sheets, mixed, runs, series, measured, foot, scarce, saws, plywood");
+                        + ", boards, sheets, mixed, runs, series, measured, foot, shelf, scarce, saws, plywood");
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
+import org.stockcutting.job.Goal;
 import org.stockcutting.job.Job;
 import org.stockcutting.job.JobBuilder;
 import org.stockcutting.job.SawLimits;
@@ -32,6 +33,8 @@ final class ShopJobs {
     private static final Length BOARD_THICKNESS = Length.inches("1.5");
     private static final Length SHEET_THICKNESS = Length.inches("0.75");
     private static final int MEASURED = 40;
+    private static final double NEARLY_ALL = 0.95;
+    private static final double TWO_THIRDS = 0.65;
     private static final Currency DOLLARS = Currency.getInstance("USD");
 
     private final Random random;
@@ -131,7 +134,7 @@ final class ShopJobs {
      * boards. The parts come to nearly the area of the rack, so more than it gives.
      */
     static Instance measured(String name, String group, int lines, Random random) {
-        ShopJobs shop = rack(name, lines, random);
+        ShopJobs shop = rack(name, lines, NEARLY_ALL, random);
         shop.sale("clear", Form.BOARD, 96, Length.inches("8"), SHEET_THICKNESS, "oak", 3850);
         shop.sale("clear-long", Form.BOARD, 120, Length.inches("6"), SHEET_THICKNESS, "oak", 3790);
         return new Instance(name, group, shop.job.build(), Known.NOTHING);
@@ -139,7 +142,7 @@ final class ShopJobs {
 
     /** The same racks and parts as {@link #measured}, but clear boards in eight sizes by the foot, so that cost follows the wood closely. */
     static Instance byTheFoot(String name, String group, int lines, Random random) {
-        ShopJobs shop = rack(name, lines, random);
+        ShopJobs shop = rack(name, lines, NEARLY_ALL, random);
         for (int length = 48; length <= 120; length += 24) {
             for (int width : new int[] {6, 8}) {
                 String id = String.format(Locale.ROOT, "clear-%03d-%d", length, width);
@@ -150,7 +153,19 @@ final class ShopJobs {
         return new Instance(name, group, shop.job.build(), Known.NOTHING);
     }
 
-    private static ShopJobs rack(String name, int lines, Random random) {
+    /**
+     * The same racks, of which about two thirds are wanted, under the goal to waste least. Nothing is for sale and no offcut is kept, so
+     * what counts is the wood that is taken.
+     */
+    static Instance shelf(String name, String group, int lines, Random random) {
+        ShopJobs shop = rack(name, lines, TWO_THIRDS, random);
+        Job job = shop.job.goal(Goal.WASTE).build();
+        Job kept = job.withShop(job.shop().withKeepOffcuts(List.of()));
+        return new Instance(name, group, kept, Known.NOTHING);
+    }
+
+    /** @param share what all parts come to, as a share of the area of the boards */
+    private static ShopJobs rack(String name, int lines, double share, Random random) {
         ShopJobs shop = new ShopJobs(name, random);
         double rack = 0;
         for (int i = 1; i <= MEASURED; i++) {
@@ -160,7 +175,7 @@ final class ShopJobs {
             Length length = shop.eighths(6, 50);
             Length width = shop.eighths(1, 5);
             double each = square(length, width);
-            int quantity = (int) Math.max(1, Math.round(0.95 * rack / lines / each * (0.5 + random.nextDouble())));
+            int quantity = (int) Math.max(1, Math.round(share * rack / lines / each * (0.5 + random.nextDouble())));
             Section section = new Section.Measured(width, SHEET_THICKNESS);
             shop.part(String.format("part%02d", i), Math.min(40, quantity), length, section, "oak", null);
         }

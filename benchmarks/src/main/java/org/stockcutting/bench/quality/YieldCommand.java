@@ -53,7 +53,7 @@ public final class YieldCommand implements Callable<Integer> {
             names = "--generate",
             paramLabel = "KIND:COUNT",
             description =
-                    "jobs made by rule: U, T, CLASS1 to CLASS10, boards, sheets, mixed, measured, foot, scarce, saws, plywood; KIND-ITEMS:COUNT for another size")
+                    "jobs made by rule: U, T, CLASS1 to CLASS10, boards, sheets, mixed, measured, foot, shelf, scarce, saws, plywood; KIND-ITEMS:COUNT for another size")
     private List<String> generate = new ArrayList<>();
 
     @Option(

@@ -40,7 +40,8 @@ final class Model {
         this.straight = new boolean[stocks][types];
         this.turned = new boolean[stocks][types];
         this.leastRest = new Staircase[stocks];
-        this.paysOffcuts = instance.stocks().stream().anyMatch(s -> s.offcutValue() != 0);
+        this.paysOffcuts =
+                !instance.keep().isEmpty() && instance.stocks().stream().anyMatch(s -> s.offcutValue() != 0);
         for (int s = 0; s < stocks; s++) {
             readPlaces(s);
         }

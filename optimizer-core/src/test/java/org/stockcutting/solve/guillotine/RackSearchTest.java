@@ -3,9 +3,11 @@ package org.stockcutting.solve.guillotine;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.stockcutting.plan.CancelToken;
 import org.stockcutting.solve.instance.Instance;
+import org.stockcutting.solve.instance.StockType;
 import org.stockcutting.solve.instance.WorkMeter;
 
 /** Dives on racks of boards that are known to give everything. */
@@ -114,6 +116,23 @@ class RackSearchTest {
             plans[n] = plan.toString();
         }
         assertThat(plans[0]).isNotEmpty().isEqualTo(plans[1]);
+    }
+
+    /** Under the goal waste every board has a worth of offcuts; where the shop keeps none, none is paid for, and wood is all that counts. */
+    @Test
+    void whereNoOffcutIsKeptNoneIsPaidFor() {
+        Instance rack = Racks.enough(1, 3, 4);
+        List<StockType> stocks = rack.stocks().stream()
+                .map(s -> new StockType(
+                        s.length(), s.width(), 0, 0, s.length() * s.width(), s.copies(), 1, s.zones(), s.places()))
+                .toList();
+        for (boolean keeps : new boolean[] {true, false}) {
+            List<Instance.Keep> keep = keeps ? List.of(new Instance.Keep(12, 2)) : List.of();
+            Model model = new Model(new Instance(
+                    rack.items(), stocks, rack.crosscutKerf(), rack.ripKerf(), rack.limits(), keep, rack.groups()));
+            assertThat(model.paysOffcuts).isEqualTo(keeps);
+            assertThat(RackSearch.suits(new Yard(model))).isEqualTo(!keeps);
+        }
     }
 
     @Test
