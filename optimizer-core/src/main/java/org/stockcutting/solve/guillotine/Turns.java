@@ -29,6 +29,8 @@ final class Turns {
     private static final int FEW_STRIPS = 10;
     /** How much longer than the search dives take, where some pieces are alike. */
     private static final int DIVES = 3;
+    /** One part in so many of the work is for worths of a rack, which only its certificate needs. */
+    private static final int WORTHS = 10;
     /** How much longer the search goes on without gain where a finished bound says that less may be possible. */
     private static final long HOPE = 4;
 
@@ -219,7 +221,9 @@ final class Turns {
         }
         if (worths == null && search.isComplete() && !search.isProved()) {
             worths = new RackBound(yard, search.best());
-            worths.run(seed, meter);
+            WorkMeter few = meter.part(meter.left() / WORTHS);
+            worths.run(seed, few);
+            meter.absorb(few);
             answers.use(worths);
         }
         WorkMeter part = meter.part(steps);
