@@ -8,11 +8,15 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.stockcutting.bench.instances.Generated;
 import org.stockcutting.bench.instances.Instance;
+import org.stockcutting.job.Effort;
 
-/** With so little work single plans differ by a board either way; over a few jobs freedom must not cost anything. */
+/**
+ * Single plans differ by a board either way; over a few jobs freedom must not cost anything. With much less work than a plan usually gets, a
+ * rack is planned before its patterns are known, and which plan is cheaper is chance.
+ */
 class FirstCutRowTest {
 
-    private static final long WORK = 150_000;
+    private static final long WORK = Effort.DEFAULT_WORK;
 
     @Test
     void freePlansOfMeasuredBoardsAreTogetherNoDearerThanRestrictedOnes() {

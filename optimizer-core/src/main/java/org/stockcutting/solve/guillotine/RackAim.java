@@ -149,6 +149,11 @@ final class RackAim {
         return shortfall == null ? !Answers.isAllPlaceable(draft) : draft.missingWeight() > left;
     }
 
+    /** What may be missing, where that counts. */
+    long tolerated() {
+        return left;
+    }
+
     /** What a missing piece counts in a search, where it does not count its area. */
     double @Nullable [] shortfall() {
         return shortfall;

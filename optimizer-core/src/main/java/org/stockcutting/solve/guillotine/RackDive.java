@@ -14,6 +14,8 @@ final class RackDive {
 
     /** Slow rounds in a row, with other places to cut at each time, after which the programme is solved; those without any gain count twice. */
     private static final int MOST_FRUITLESS = 4;
+    /** The same while steps are set aside for patterns. */
+    private static final int PATIENT = 60;
     /** A round that leaves more than this of the programme's cost is slow, and the next one looks at more places to cut. */
     private static final double SLOW = 0.998;
     /** Moves by which a pattern is refitted once boards are fixed and pieces get few. */
@@ -80,9 +82,14 @@ final class RackDive {
         this.root = root;
     }
 
-    /** The programme of the whole rack. */
-    RestProgramme first(int rounds, WorkMeter meter) {
-        RestProgramme programme = solved(new Draft(yard), rounds, meter);
+    /**
+     * The programme of the whole rack.
+     *
+     * @param rounds most rounds that look for patterns once there is enough room
+     * @param more steps for patterns in any case, as long as some are found
+     */
+    RestProgramme first(int rounds, long more, WorkMeter meter) {
+        RestProgramme programme = solved(new Draft(yard), rounds, more, meter);
         root = programme.value();
         return programme;
     }
@@ -169,7 +176,7 @@ final class RackDive {
         return chosen;
     }
 
-    private void fix(Draft draft, PriceList.Column column) {
+    void fix(Draft draft, PriceList.Column column) {
         if (aim.allowance().allows(draft, column.stock())) {
             Board board = Pruning.within(board(column), RestProgramme.most(draft));
             if (!board.isEmpty()) {
@@ -179,7 +186,7 @@ final class RackDive {
     }
 
     /** The board of a column, cut first as its pattern is where that is open; empty where the pattern is none of this shop. */
-    private Board board(PriceList.Column column) {
+    Board board(PriceList.Column column) {
         Cell pattern = column.pattern();
         if (pattern == null || !holds(column.stock(), pattern) || !yard.allows(column.stock(), pattern)) {
             return yard.empty(column.stock());
@@ -205,6 +212,11 @@ final class RackDive {
 
     /** The programme for what a draft misses, with new patterns while it takes up too much of the room there is. */
     RestProgramme solved(Draft draft, int rounds, WorkMeter meter) {
+        return solved(draft, rounds, 0, meter);
+    }
+
+    private RestProgramme solved(Draft draft, int rounds, long more, WorkMeter meter) {
+        long thorough = meter.used() + more;
         double share = FIRST_SHARE + (LAST_SHARE - FIRST_SHARE) * draft.boards.size() / model.stocks;
         double enough = root + share * (aim.room() - root);
         RestProgramme programme = aim.programme(draft);
@@ -213,7 +225,9 @@ final class RackDive {
         boolean going = meter.spend(Weights.of(programme.takeOperations()));
         int places = early && draft.boards.isEmpty() ? 0 : RackPricing.MOST_PLACES;
         int fruitless = 0;
-        for (int n = 0; n < rounds && going && aim.of(draft) + programme.value() > enough; n++) {
+        for (int n = 0;
+                going && (meter.used() < thorough || (n < rounds && aim.of(draft) + programme.value() > enough));
+                n++) {
             kit.pricing.places(places);
             boolean gained = price(programme, draft, meter);
             double before = programme.value();
@@ -222,7 +236,7 @@ final class RackDive {
             fruitless = !slow || places < RackPricing.MOST_PLACES ? 0 : gained ? fruitless + 1 : fruitless + 2;
             places = slow ? Math.min(places + 1, RackPricing.MOST_PLACES) : places;
             going = meter.spend(Weights.of(programme.takeOperations() + yard.takeOperations()))
-                    && fruitless < MOST_FRUITLESS;
+                    && fruitless < (meter.used() < thorough ? PATIENT : MOST_FRUITLESS);
         }
         return programme;
     }

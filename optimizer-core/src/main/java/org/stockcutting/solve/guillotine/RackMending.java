@@ -11,7 +11,7 @@ import org.stockcutting.solve.instance.WorkMeter;
  */
 final class RackMending {
 
-    private static final long STEPS = 60_000;
+    private static final long STEPS = 20_000;
     /** The same where no more than {@link #NEAR} of the pieces is missing. */
     private static final long MORE_STEPS = 200_000;
 

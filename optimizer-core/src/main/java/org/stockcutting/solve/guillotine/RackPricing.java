@@ -10,8 +10,8 @@ import org.stockcutting.solve.instance.StockType;
 /**
  * Good patterns for every board of a rack when pieces have given worths, copies not capped, saw limits left out. One table tells what any
  * clear rest is worth (as in {@link ExactPricing}); a board is cut at a few places in the best way that leaves clear rests
- * ({@link RackCuts}). Which places changes from call to call; those that the last patterns of a board were cut at stay
- * ({@link CutPlaces}), so that patterns get better while worths settle. So a board takes a hundredth of the work of {@link ZonePricing}.
+ * ({@link RackCuts}). Which places changes from call to call ({@link CutPlaces}); ways to cut that were the best before
+ * are tried again first ({@link KnownCuts}), so that patterns get better while worths settle. So a board takes a hundredth of the work of {@link ZonePricing}.
  */
 final class RackPricing {
 
@@ -22,31 +22,37 @@ final class RackPricing {
     /** For {@link #places}. */
     static final int MOST_PLACES = 2;
     /** Places by chance where a board may be cut, along and across, each time {@link #places}. */
-    private static final int MORE_X = 5;
+    private static final int MORE_X = 3;
 
-    private static final int MORE_Y = 10;
+    private static final int MORE_Y = 6;
+    /** Ways to cut a board that are drawn for one pattern: so many take about as long as the table. */
+    private static final int DRAWS = 2;
+
+    /** One in so many draws starts from any known way to cut, not from the best. */
+    private static final int ANY = 4;
     /** More zones than this on one board are not looked at. */
     private static final int MOST_ZONES = 16;
 
     private final Yard yard;
     private final Model model;
     private final Dice dice;
-    /** By stock, and by whether its patterns are crosscut first: the places of one are no good for the other. */
-    private final CutPlaces[][] kept;
-
+    private final KnownCuts[] known;
+    private final @Nullable Boolean first;
     private final Points across;
     private final Points along;
     private List<ExactPricing.Lying> lyings = List.of();
     private double unit;
     private int places = MOST_PLACES;
+    private double[] last = {};
     private @Nullable PricingTable table;
 
     RackPricing(Yard yard, Dice dice) {
         this.yard = yard;
         this.model = yard.model;
         this.dice = dice;
-        this.kept = new CutPlaces[model.stocks][];
-        Arrays.setAll(kept, s -> new CutPlaces[] {new CutPlaces(dice), new CutPlaces(dice)});
+        this.first = model.instance.limits().firstCut();
+        this.known = new KnownCuts[model.stocks];
+        Arrays.setAll(known, s -> new KnownCuts(model.boardLength(s), model.boardWidth(s)));
         double[] one = new double[model.types];
         Arrays.fill(one, 1);
         List<ExactPricing.Lying> all = lyings(one, 1);
@@ -116,6 +122,10 @@ final class RackPricing {
 
     /** Sets what one piece of each type is worth; those at or below 0 are never cut. */
     void set(double[] worths) {
+        if (Arrays.equals(worths, last)) {
+            return;
+        }
+        last = worths.clone();
         double dense = 0;
         for (int t = 0; t < model.types; t++) {
             dense = Math.max(dense, worths[t] / model.area(t));
@@ -131,31 +141,51 @@ final class RackPricing {
 
     /** A pattern of this board and its worth; the pattern may hold pieces that the board or the saws forbid. */
     ExactPricing.Priced price(int stock) {
-        long length = model.boardLength(stock);
-        long width = model.boardWidth(stock);
+        int length = (int) model.boardLength(stock);
+        int width = (int) model.boardWidth(stock);
         if (table == null) {
             return new ExactPricing.Priced(0, Cell.rest(length, width));
         }
         List<StockType.ZoneRect> zones = zones(stock);
-        Boolean first = model.instance.limits().firstCut();
-        boolean choice = !zones.isEmpty() || first != null;
-        boolean crosscut = first == null ? choice && dice.below(2) == 0 : first;
-        CutPlaces.Of lengths = new CutPlaces.Of(true, length, model.kerfX, zones, sizes(true));
-        CutPlaces.Of widths = new CutPlaces.Of(false, width, model.kerfY, zones, sizes(false));
-        int[] xs = kept(stock, crosscut).draw(lengths, choice ? this.places * MORE_X : 0);
-        int[] ys = kept(stock, crosscut).draw(widths, choice ? this.places * MORE_Y : 0);
-        RackCuts cuts = new RackCuts(model, table, zones, xs, ys);
-        ExactPricing.Priced priced = cuts.priced(unit);
-        Cell pattern = priced.pattern();
-        CutPlaces places = kept(stock, pattern.isSplit() ? pattern.crosscut : crosscut);
-        places.keep(lengths, cuts.cutsX());
-        places.keep(widths, cuts.cutsY());
-        yard.count(cuts.operations());
-        return priced;
+        ClearRests rests = new ClearRests(model, table, zones);
+        CutTree best = zones.isEmpty() && first == null ? CutTree.NO_CUT : best(stock, rests, zones);
+        yard.count(rests.operations());
+        if (!isAllowed(best, zones)) {
+            return new ExactPricing.Priced(0, Cell.rest(length, width));
+        }
+        return new ExactPricing.Priced(known[stock].value(best, rests) * unit, rests.read(best, 0, length, 0, width));
     }
 
-    private CutPlaces kept(int stock, boolean crosscut) {
-        return kept[stock][crosscut ? 1 : 0];
+    private boolean isAllowed(CutTree tree, List<StockType.ZoneRect> zones) {
+        CutTree.Cut cut = tree.first();
+        return first == null || (cut == null ? first && !zones.isEmpty() : cut.crosscut() == first);
+    }
+
+    private CutTree best(int stock, ClearRests rests, List<StockType.ZoneRect> zones) {
+        KnownCuts cuts = known[stock];
+        CutTree best = cuts.best(rests);
+        for (int n = places > 0 ? 0 : DRAWS - 1; n < DRAWS; n++) {
+            CutTree start = best == null ? CutTree.NO_CUT : dice.below(ANY) == 0 ? cuts.any(dice) : best;
+            CutTree drawn = drawn(stock, start, rests, zones);
+            if (isAllowed(drawn, zones)) {
+                if (best == null || cuts.value(drawn, rests) > cuts.value(best, rests)) {
+                    best = drawn;
+                }
+                cuts.add(drawn);
+            }
+        }
+        return best == null ? CutTree.NO_CUT : best;
+    }
+
+    private CutTree drawn(int stock, CutTree start, ClearRests rests, List<StockType.ZoneRect> zones) {
+        CutPlaces.Of along = new CutPlaces.Of(true, model.boardLength(stock), model.kerfX, zones, sizes(true));
+        CutPlaces.Of across = new CutPlaces.Of(false, model.boardWidth(stock), model.kerfY, zones, sizes(false));
+        int[] xs = CutPlaces.draw(along, start.places(true), places * MORE_X, dice);
+        int[] ys = CutPlaces.draw(across, start.places(false), places * MORE_Y, dice);
+        RackCuts cuts = new RackCuts(model, rests, zones, xs, ys);
+        CutTree best = cuts.best(first);
+        yard.count(cuts.operations());
+        return best;
     }
 
     /** Sizes of the pieces that are worth anything. */

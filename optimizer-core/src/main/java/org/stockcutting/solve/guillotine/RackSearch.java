@@ -11,8 +11,8 @@ import org.stockcutting.solve.instance.WorkMeter;
 /**
  * Racks of boards that are all different, with bad zones: column generation with {@link RackPricing}, one pattern at most of every board, and
  * dives. With few types and many boards nearly all boards have whole patterns in the programme; these are fixed at once, then the
- * most used one, with new patterns for what is missing; ruin and recreate fills the last boards. Where a little is missing at the end, a few
- * boards at a time are taken out and dived for again. What is bought is chosen before a dive ({@link Purchases}, {@link RackAim}).
+ * most used one, with new patterns for what is missing; ruin and recreate fills the last boards. Where a little is missing at the end, other known
+ * patterns are chosen ({@link RackChoice}). What is bought is chosen before a dive ({@link Purchases}, {@link RackAim}).
  *
  * <p>Boards ripped first and boards crosscut first are patterns among others here, so the search is drawn to neither. Patterns stay for
  * later dives, each of which leaves some out by chance.
@@ -24,6 +24,8 @@ final class RackSearch {
     private static final int LATER_ROUNDS = 10;
 
     private static final int LATER = 4;
+    /** Share of the work that goes to patterns of the whole rack, even where there seems to be room enough. */
+    private static final double PRICING = 0.4;
     /** Rounds after each fixed pattern. */
     private static final int ROUNDS = 8;
     /** Patterns kept; beyond that the oldest go. */
@@ -63,6 +65,10 @@ final class RackSearch {
     private double margin = FIRST_MARGIN;
 
     private int dives;
+    /** Steps of this search so far, and those for patterns of the whole rack. */
+    private long spent;
+
+    private long priced;
 
     /** @param missing what a missing piece of each type counts */
     RackSearch(Yard yard, double[] missing, long seed) {
@@ -106,8 +112,10 @@ final class RackSearch {
     /** Dives once; a draft without anything missing that costs no more than this, or null. */
     @Nullable Draft run(WorkMeter meter, long cost) {
         dives++;
+        long before = meter.used();
         long aimed = aimed(cost);
         Draft found = within(meter, aimed);
+        spent += meter.used() - before;
         margin = found == null ? Math.min(MORE * margin, MOST_MARGIN) : Math.max(LESS * margin, LEAST_MARGIN);
         hopeless = aimed < cost ? 0 : hopeless;
         return found;
@@ -115,6 +123,9 @@ final class RackSearch {
 
     /** The least cost that buys a little more wood than the last programme needed, so that a few dives get where most would fail. */
     private long aimed(long cost) {
+        if (isWood() && root > 0) {
+            return Math.min(cost, (long) (root * (1 + margin)));
+        }
         long least = 0;
         long most = cost;
         while (needed > 0 && least < most) {
@@ -131,6 +142,16 @@ final class RackSearch {
             }
         }
         return most;
+    }
+
+    /** True if every board counts, so that there are too many ways to choose some. */
+    private boolean isWood() {
+        for (int s = 0; s < model.stocks; s++) {
+            if (model.stock(s).cost() == 0) {
+                return false;
+            }
+        }
+        return purchases.isEmpty();
     }
 
     private @Nullable Draft within(WorkMeter meter, long cost) {
@@ -165,7 +186,10 @@ final class RackSearch {
 
     private @Nullable Draft dive(RackAim aim, WorkMeter meter) {
         RackDive dive = new RackDive(kit, aim, patterns(), dives == 1, root);
-        RestProgramme programme = dive.first(dives < LATER ? ROOT_ROUNDS : LATER_ROUNDS, meter);
+        long before = meter.used();
+        long more = (long) (PRICING * spent) - priced;
+        RestProgramme programme = dive.first(dives < LATER ? ROOT_ROUNDS : LATER_ROUNDS, more, meter);
+        priced += meter.used() - before;
         root = dive.root();
         if (root > aim.room()) {
             hopeless++;
@@ -176,6 +200,10 @@ final class RackSearch {
         double noise = dives == 1 ? 0 : 0.5 * dice.unit();
         Draft fixed = dive.fixed(new Draft(yard), programme, boards, noise, ROUNDS, meter);
         Draft all = dive.filled(fixed, REST_STEPS, meter);
+        if (aim.isMissing(all)) {
+            all = RackChoice.improved(kit, dive, all, aim, meter);
+            learn(all);
+        }
         if (aim.isMissing(all)) {
             all = new RackMending(kit, dive.patterns()).mended(all, aim, meter);
             learn(all);
