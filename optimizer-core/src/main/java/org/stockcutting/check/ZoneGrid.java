@@ -10,6 +10,9 @@ record ZoneGrid(Places along, Places across) {
     /** Operations on a cell of the table besides sums of two others. */
     private static final int PLAIN = 4;
 
+    /** Places of one axis: all pairs of them are looked at, also where a board holds one piece and hardly any pair counts as a cell. */
+    static final int MOST_PLACES = 1_000;
+
     /**
      * One axis of a board.
      *
@@ -101,7 +104,8 @@ record ZoneGrid(Places along, Places across) {
         double slabs = pairs(along.count(), x);
         double pairs = pairs(across.count(), y);
         double all = triples(along.count(), x) * pairs + slabs * triples(across.count(), y) + PLAIN * slabs * pairs;
-        return slabs * pairs <= cells && all <= work;
+        boolean few = along.count() <= MOST_PLACES && across.count() <= MOST_PLACES;
+        return few && slabs * pairs <= cells && all <= work;
     }
 
     /** How many pairs of so many places are so far apart that a piece lies between them, roughly. */
