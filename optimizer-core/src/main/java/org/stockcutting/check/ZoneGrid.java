@@ -1,7 +1,9 @@
 package org.stockcutting.check;
 
+import java.math.BigInteger;
 import java.util.Arrays;
 import java.util.stream.LongStream;
+import org.apache.commons.math3.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 
 /** As many places along and across as some work allows: cells are made smaller where they waste most wood, down to none at all. */
@@ -65,8 +67,8 @@ record ZoneGrid(Places along, Places across) {
         }
 
         /** Wood of a cell. */
-        double waste(Axis other) {
-            return isDone() ? 0 : (double) cell * other.size();
+        BigInteger waste(Axis other) {
+            return isDone() ? BigInteger.ZERO : BigInteger.valueOf(cell).multiply(BigInteger.valueOf(other.size()));
         }
     }
 
@@ -79,7 +81,7 @@ record ZoneGrid(Places along, Places across) {
         }
         boolean grows = true;
         while (grows) {
-            boolean first = x.waste(across) >= y.waste(along);
+            boolean first = x.waste(across).compareTo(y.waste(along)) >= 0;
             grows = grow(first ? x : y, first ? y : x, first, work, cells)
                     || grow(first ? y : x, first ? x : y, !first, work, cells);
         }
@@ -101,22 +103,32 @@ record ZoneGrid(Places along, Places across) {
     }
 
     private static boolean fits(Denser x, Places along, Denser y, Places across, long work, long cells) {
-        double slabs = pairs(along.count(), x);
-        double pairs = pairs(across.count(), y);
-        double all = triples(along.count(), x) * pairs + slabs * triples(across.count(), y) + PLAIN * slabs * pairs;
-        boolean few = along.count() <= MOST_PLACES && across.count() <= MOST_PLACES;
-        return few && slabs * pairs <= cells && all <= work;
+        if (along.count() > MOST_PLACES || across.count() > MOST_PLACES) {
+            return false;
+        }
+        BigFraction slabs = pairs(along.count(), x);
+        BigFraction pairs = pairs(across.count(), y);
+        BigFraction both = slabs.multiply(pairs);
+        BigFraction all = triples(along.count(), x)
+                .multiply(pairs)
+                .add(slabs.multiply(triples(across.count(), y)))
+                .add(both.multiply(PLAIN));
+        return both.compareTo(new BigFraction(cells)) <= 0 && all.compareTo(new BigFraction(work)) <= 0;
     }
 
     /** How many pairs of so many places are so far apart that a piece lies between them, roughly. */
-    private static double pairs(double places, Denser axis) {
-        double share = 1 - (double) axis.least / axis.axis.size();
-        return share * share * places * places / 2;
+    private static BigFraction pairs(int places, Denser axis) {
+        return free(axis, 1).multiply(places).pow(2).divide(2);
     }
 
     /** Of three places in a row. */
-    private static double triples(double places, Denser axis) {
-        double share = Math.max(0, 1 - 2.0 * axis.least / axis.axis.size());
-        return share * share * share * places * places * places / 6;
+    private static BigFraction triples(int places, Denser axis) {
+        return free(axis, 2).multiply(places).pow(3).divide(6);
+    }
+
+    /** Share of the size that so many pieces leave. */
+    private static BigFraction free(Denser axis, int pieces) {
+        long size = axis.axis.size();
+        return new BigFraction(Math.max(0, size - pieces * axis.least)).divide(BigInteger.valueOf(size));
     }
 }
