@@ -14,6 +14,10 @@ final class ClearRests {
     private final PricingTable clear;
     private final PatternReader reader;
     private final List<ZoneRect> zones;
+    /** By zone: the padded end of what ends before it, and where it ends. */
+    private final int[] before;
+
+    private final int[] behind;
     private long operations;
 
     /** @param zones those that matter, by their start */
@@ -22,16 +26,14 @@ final class ClearRests {
         this.clear = clear;
         this.reader = new PatternReader(clear, true, PartOrder.FREE);
         this.zones = zones;
+        this.before =
+                zones.stream().mapToInt(zone -> (int) (zone.x0() + model.kerfX)).toArray();
+        this.behind = zones.stream().mapToInt(zone -> (int) zone.x1()).toArray();
     }
 
     /** Operations so far. */
     long operations() {
         return operations;
-    }
-
-    /** What a part of these extents is worth without zones. */
-    int clear(int length, int width) {
-        return clear.at(clear.across.before(width), clear.along.before(length));
     }
 
     /** What a part between these places is worth when cut this way; cuts that lie outside of it are left out. */
@@ -54,26 +56,38 @@ final class ClearRests {
 
     /** What is left of a part when it is crosscut at the ends of all its zones, if it has any. */
     int uncut(int x0, int x1, int y0, int y1) {
-        int from = x0;
-        int sum = 0;
-        for (ZoneRect zone : zones) {
-            if (isIn(zone, x0, x1, y0, y1)) {
-                int to = before(zone);
-                sum += to > from ? clear(to - from, y1 - y0) : 0;
-                from = (int) Math.max(from, zone.x1());
-            }
+        int hit = 0;
+        for (int z = 0; z < zones.size(); z++) {
+            hit |= isIn(zones.get(z), x0, x1, y0, y1) ? 1 << z : 0;
         }
         operations += 1 + zones.size();
-        return x1 > from ? sum + clear(x1 - from, y1 - y0) : sum;
+        return uncut(x0, x1, hit, line(y1 - y0));
+    }
+
+    /**
+     * The same where it is known which zones a part has.
+     *
+     * @param hit these zones, as bits
+     * @param line for the width of the part
+     */
+    int uncut(int x0, int x1, int hit, int[] line) {
+        int from = x0;
+        int sum = 0;
+        for (int left = hit; left != 0; left &= left - 1) {
+            int z = Integer.numberOfTrailingZeros(left);
+            sum += before[z] > from ? line[clear.along.before(before[z] - from)] : 0;
+            from = Math.max(from, behind[z]);
+        }
+        return x1 > from ? sum + line[clear.along.before(x1 - from)] : sum;
+    }
+
+    /** What clear rests of this width are worth, by the index of their length. */
+    int[] line(int width) {
+        return clear.line(clear.across.before(width));
     }
 
     private boolean isIn(ZoneRect zone, int x0, int x1, int y0, int y1) {
         return x0 < zone.x1() && x1 - model.kerfX > zone.x0() && y0 < zone.y1() && y1 - model.kerfY > zone.y0();
-    }
-
-    /** The padded end of what ends before a zone. */
-    private int before(ZoneRect zone) {
-        return (int) (zone.x0() + model.kerfX);
     }
 
     /** The pattern of a part that is cut this way. */
@@ -99,17 +113,16 @@ final class ClearRests {
         List<Cell> parts = new ArrayList<>();
         int width = y1 - y0;
         int from = x0;
-        for (ZoneRect zone : zones) {
-            if (isIn(zone, x0, x1, y0, y1)) {
-                int to = before(zone);
-                if (to > from) {
-                    parts.add(reader.read(width, to - from));
-                    from = to;
+        for (int z = 0; z < zones.size(); z++) {
+            if (isIn(zones.get(z), x0, x1, y0, y1)) {
+                if (before[z] > from) {
+                    parts.add(reader.read(width, before[z] - from));
+                    from = before[z];
                 }
-                int behind = (int) Math.min(zone.x1(), x1);
-                if (behind > from) {
-                    parts.add(Cell.rest(behind - from, width));
-                    from = behind;
+                int to = Math.min(behind[z], x1);
+                if (to > from) {
+                    parts.add(Cell.rest(to - from, width));
+                    from = to;
                 }
             }
         }

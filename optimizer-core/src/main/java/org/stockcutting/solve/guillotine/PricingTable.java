@@ -47,6 +47,11 @@ final class PricingTable {
         return lines[a][b];
     }
 
+    /** The worth of everything up to a point across, by points along. */
+    int[] line(int a) {
+        return lines[a];
+    }
+
     int most() {
         return lines[lines.length - 1][along.count() - 1];
     }

@@ -41,6 +41,10 @@ final class RackPricing {
     private final Points across;
     private final Points along;
     private List<ExactPricing.Lying> lyings = List.of();
+    /** Sizes of the pieces that are worth anything. */
+    private int[] sizesAlong = {};
+
+    private int[] sizesAcross = {};
     private double unit;
     private int places = MOST_PLACES;
     private double[] last = {};
@@ -132,6 +136,8 @@ final class RackPricing {
         }
         unit = dense * across.size() * along.size() / FULL;
         lyings = unit == 0 ? List.of() : lyings(worths, unit);
+        sizesAlong = lyings.stream().mapToInt(ExactPricing.Lying::along).toArray();
+        sizesAcross = lyings.stream().mapToInt(ExactPricing.Lying::across).toArray();
         table = null;
         if (unit > 0) {
             table = new PricingTable(across, along, lyings, Reach.FREE);
@@ -178,19 +184,14 @@ final class RackPricing {
     }
 
     private CutTree drawn(int stock, CutTree start, ClearRests rests, List<StockType.ZoneRect> zones) {
-        CutPlaces.Of along = new CutPlaces.Of(true, model.boardLength(stock), model.kerfX, zones, sizes(true));
-        CutPlaces.Of across = new CutPlaces.Of(false, model.boardWidth(stock), model.kerfY, zones, sizes(false));
+        CutPlaces.Of along = new CutPlaces.Of(true, model.boardLength(stock), model.kerfX, zones, sizesAlong);
+        CutPlaces.Of across = new CutPlaces.Of(false, model.boardWidth(stock), model.kerfY, zones, sizesAcross);
         int[] xs = CutPlaces.draw(along, start.places(true), places * MORE_X, dice);
         int[] ys = CutPlaces.draw(across, start.places(false), places * MORE_Y, dice);
         RackCuts cuts = new RackCuts(model, rests, zones, xs, ys);
         CutTree best = cuts.best(first);
         yard.count(cuts.operations());
         return best;
-    }
-
-    /** Sizes of the pieces that are worth anything. */
-    private int[] sizes(boolean alongX) {
-        return lyings.stream().mapToInt(l -> alongX ? l.along() : l.across()).toArray();
     }
 
     /** The zones that such a piece must keep clear of, from the start. */
