@@ -38,10 +38,10 @@ final class ComparisonBudget {
         return first;
     }
 
-    /** Fixes what each of the other searches may take. */
+    /** Fixes what each of the other searches may take; what the first one took beyond its limit they take beyond theirs. */
     void share(long usedByFirst, int searches) {
         int count = Math.max(1, searches);
-        work = Math.max(Math.min(LEAST, first.work()), usedByFirst / 100 * OTHERS / count);
+        work = Math.max(Math.min(LEAST, first.work()), Math.min(usedByFirst, first.work()) / 100 * OTHERS / count);
         nanos = Math.max(1, deadline - System.nanoTime()) / count;
     }
 

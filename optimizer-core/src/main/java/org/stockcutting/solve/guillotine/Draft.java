@@ -43,6 +43,15 @@ final class Draft {
         return new Draft(this);
     }
 
+    /** The same boards in a shop with other saw limits, each cut first as it is. */
+    Draft on(Yard other) {
+        Draft draft = new Draft(other);
+        for (Board board : boards) {
+            draft.add(new Board(other, board.stock, other.firstOf(board.root), board.root));
+        }
+        return draft;
+    }
+
     long cost() {
         return cost;
     }

@@ -49,6 +49,11 @@ final class KnownCuts {
         return trees.get(dice.below(trees.size()));
     }
 
+    /** Adds all those of the same board under other limits. */
+    void learn(KnownCuts other) {
+        other.trees.forEach(this::add);
+    }
+
     /** Adds one, or makes it the latest. */
     void add(CutTree tree) {
         trees.remove(tree);

@@ -191,11 +191,7 @@ final class RackDive {
         if (pattern == null || !holds(column.stock(), pattern) || !yard.allows(column.stock(), pattern)) {
             return yard.empty(column.stock());
         }
-        RootCut first = RootCut.ANY;
-        if (yard.choosesFirstCut() && pattern.isSplit()) {
-            first = pattern.crosscut ? RootCut.CROSSCUT : RootCut.RIP;
-        }
-        return new Board(yard, column.stock(), first, pattern);
+        return new Board(yard, column.stock(), yard.firstOf(pattern), pattern);
     }
 
     private boolean holds(int stock, Cell cell) {

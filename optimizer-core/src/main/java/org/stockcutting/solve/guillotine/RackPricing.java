@@ -119,6 +119,13 @@ final class RackPricing {
         return new Points((int) most + Arrays.stream(sizes).min().orElse(1), sizes);
     }
 
+    /** Takes over the ways to cut that another pricing of the same boards knows. */
+    void learn(RackPricing other) {
+        for (int s = 0; s < known.length; s++) {
+            known[s].learn(other.known[s]);
+        }
+    }
+
     /** How many places by chance come in: from none at 0 to all at {@link #MOST_PLACES}, at which patterns take longest. */
     void places(int more) {
         places = more;

@@ -65,6 +65,8 @@ final class RackSearch {
     private double margin = FIRST_MARGIN;
 
     private int dives;
+    /** True if many patterns were known before the first dive. */
+    private boolean informed;
     /** Steps of this search so far, and those for patterns of the whole rack. */
     private long spent;
 
@@ -101,6 +103,13 @@ final class RackSearch {
     /** Takes a plan's boards as patterns. */
     void learn(Draft draft) {
         draft.boards.forEach(board -> keep(PriceList.Column.of(board)));
+    }
+
+    /** Takes the patterns of another search of the same boards and pieces, and how it cut them. */
+    void learn(RackSearch other) {
+        other.pool.forEach(this::keep);
+        kit.pricing().learn(other.kit.pricing());
+        informed = true;
     }
 
     private void keep(PriceList.Column column) {
@@ -185,7 +194,7 @@ final class RackSearch {
     }
 
     private @Nullable Draft dive(RackAim aim, WorkMeter meter) {
-        RackDive dive = new RackDive(kit, aim, patterns(), dives == 1, root);
+        RackDive dive = new RackDive(kit, aim, patterns(), dives == 1 && !informed, root);
         long before = meter.used();
         long more = (long) (PRICING * spent) - priced;
         RestProgramme programme = dive.first(dives < LATER ? ROOT_ROUNDS : LATER_ROUNDS, more, meter);

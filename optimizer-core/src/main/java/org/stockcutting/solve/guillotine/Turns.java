@@ -69,7 +69,37 @@ final class Turns {
         listener.improved(answers.interim(best), best.cost());
     }
 
-    Answer run(WorkMeter meter, boolean placementProved) {
+    /** Takes over the patterns of another search of the same boards and pieces, as far as they may be cut here. */
+    void learn(Turns other) {
+        if (rack != null && other.rack != null) {
+            rack.learn(other.rack);
+        }
+    }
+
+    Draft best() {
+        return search.best();
+    }
+
+    /** Goes on from the plan of another search of the same boards and pieces, if that is better. */
+    void take(Turns other) {
+        Draft draft = other.best().on(yard);
+        if (draft.isBetterThan(search.best())) {
+            search.take(draft);
+            improved(draft);
+        }
+    }
+
+    /** True if no plan can be better. */
+    boolean isProved() {
+        return search.isProved();
+    }
+
+    /** What was found so far, with bounds. */
+    Answer answer(boolean placementProved) {
+        return answers.last(search.best(), placementProved);
+    }
+
+    void run(WorkMeter meter) {
         long patience = patience(yard.model.instance);
         long searchSteps = rack == null ? FIRST_SEARCH : RACK_SEARCH;
         long boundSteps = FIRST_BOUND;
@@ -98,7 +128,6 @@ final class Turns {
             }
             rackSteps *= 2;
         }
-        return answers.last(search.best(), placementProved);
     }
 
     /** Where no two pieces are alike, any stages go and all boards are of one size, search alone gets further. */

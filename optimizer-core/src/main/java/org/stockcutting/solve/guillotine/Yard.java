@@ -96,6 +96,14 @@ final class Yard {
         return zoned && model.instance.limits().firstCut() == null;
     }
 
+    /** How a board with this tree is cut first, whatever else of it changes. */
+    RootCut firstOf(Cell root) {
+        if (!choosesFirstCut() || !root.isSplit()) {
+            return RootCut.ANY;
+        }
+        return root.crosscut ? RootCut.CROSSCUT : RootCut.RIP;
+    }
+
     SawRules rules(int s) {
         return rules[s];
     }

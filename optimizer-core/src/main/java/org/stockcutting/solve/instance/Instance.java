@@ -50,6 +50,22 @@ public record Instance(
     }
 
     /**
+     * The same with another first cut.
+     *
+     * @param first TRUE for crosscuts, FALSE for rips
+     */
+    public Instance cutFirst(boolean first) {
+        Limits limited = new Limits(
+                limits.ripCapacity,
+                limits.longestRip,
+                limits.crosscutCapacity,
+                limits.stages,
+                first,
+                limits.minimumPiece);
+        return new Instance(items, stocks, crosscutKerf, ripKerf, limited, keep, groups);
+    }
+
+    /**
      * On every board the copies of these items are c times {@code perSet} for some whole c at least 0. Each item is in one group at
      * most, and its demand is a multiple of its {@code perSet}.
      *

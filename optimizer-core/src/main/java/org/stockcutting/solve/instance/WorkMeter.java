@@ -14,6 +14,9 @@ public final class WorkMeter {
     private final long deadlineNanos;
     private final CancelToken cancel;
     private long used;
+    /** Steps of searches beside this one, which its limit does not count. */
+    private long beside;
+
     private boolean cutShort;
     private boolean partCutShort;
 
@@ -58,10 +61,29 @@ public final class WorkMeter {
         return new WorkMeter(limit, System.nanoTime() + share * NANOS_PER_STEP, cancel);
     }
 
+    /**
+     * A meter for another search of the same task, whose steps this one's limit does not count; where only the clock limits, a part like
+     * {@link #head}. Give its use back with {@link #absorbBeside}.
+     */
+    public WorkMeter beside(long steps) {
+        return isClockOnly() ? head(steps) : new WorkMeter(steps, deadlineNanos, cancel);
+    }
+
+    /** Takes over what a search beside this one has used. */
+    public void absorbBeside(WorkMeter other) {
+        beside += other.used();
+        note(other);
+    }
+
     /** Takes over what a part has used. A part may have had less time than there is, so its end is not the end of the task. */
     public void absorb(WorkMeter part) {
         used += part.used;
-        if (part.wasCutShort()) {
+        beside += part.beside;
+        note(part);
+    }
+
+    private void note(WorkMeter other) {
+        if (other.wasCutShort()) {
             partCutShort = true;
             spend(0);
         }
@@ -80,8 +102,9 @@ public final class WorkMeter {
         return limit == Long.MAX_VALUE;
     }
 
+    /** All steps so far, those of searches beside this one too. */
     public long used() {
-        return used;
+        return used + beside;
     }
 
     /** True if the clock or a cancel ended the task, not the work limit. */

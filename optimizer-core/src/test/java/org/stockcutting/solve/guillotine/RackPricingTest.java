@@ -96,7 +96,7 @@ class RackPricingTest {
             int split = 0;
             for (long seed = 0; seed < 6; seed++) {
                 Instance free = Racks.enough(seed, 5, 6);
-                Yard yard = new Yard(new Model(Racks.cutFirst(free, crosscut)));
+                Yard yard = new Yard(new Model(free.cutFirst(crosscut)));
                 RackPricing pricing = new RackPricing(yard, new Dice(seed));
                 pricing.set(worths(yard.model, new Random(seed)));
                 for (int s = 0; s < yard.model.stocks; s++) {

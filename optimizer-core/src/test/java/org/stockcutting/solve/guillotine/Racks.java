@@ -48,26 +48,6 @@ final class Racks {
                 instance.groups());
     }
 
-    /** The same in a shop that crosscuts, or rips, every board first. */
-    static Instance cutFirst(Instance instance, boolean crosscut) {
-        Instance.Limits old = instance.limits();
-        Instance.Limits limits = new Instance.Limits(
-                old.ripCapacity(),
-                old.longestRip(),
-                old.crosscutCapacity(),
-                old.stages(),
-                crosscut,
-                old.minimumPiece());
-        return new Instance(
-                instance.items(),
-                instance.stocks(),
-                instance.crosscutKerf(),
-                instance.ripKerf(),
-                limits,
-                instance.keep(),
-                instance.groups());
-    }
-
     /** The same boards with other demand. */
     static Instance wanting(Instance instance, int[] demand) {
         List<ItemType> items = new ArrayList<>();

@@ -85,4 +85,30 @@ class WorkMeterTest {
         meter.absorb(head);
         assertTrue(meter.isExhausted());
     }
+
+    @Test
+    void aSearchBesideIsCountedButNotAgainstTheLimit() {
+        WorkMeter task = new WorkMeter(100, System.nanoTime() + HOUR, new CancelToken());
+        WorkMeter part = task.part(60);
+        part.spend(10);
+        WorkMeter beside = part.beside(100);
+        exhaust(beside);
+        part.absorbBeside(beside);
+        assertTrue(part.spend(49), "the part has its own steps yet");
+        task.absorb(part);
+        assertTrue(task.left() == 41);
+        assertTrue(task.used() == 59 + beside.used());
+        assertFalse(task.wasCutShort());
+    }
+
+    @Test
+    void whereOnlyTheClockLimitsASearchBesideTakesItsTime() {
+        WorkMeter task = clockOnly(HOUR);
+        WorkMeter beside = task.beside(1_000);
+        exhaust(beside);
+        task.absorbBeside(beside);
+        assertTrue(beside.isCutShort());
+        assertTrue(task.wasCutShort());
+        assertFalse(task.isExhausted());
+    }
 }
