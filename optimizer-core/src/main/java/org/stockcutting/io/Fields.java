@@ -358,7 +358,10 @@ public final class Fields {
 
     private static FieldTable.Builder effort(FieldTable.Builder t) {
         return t.in("/effort")
-                .may("work", INTEGER, "limit in weighted steps")
+                .may(
+                        "work",
+                        INTEGER,
+                        "limit in weighted steps; thrice as many on boards with bad zones that may be cut either way first")
                 .may("seconds", INTEGER, "wall clock guard")
                 .or("seed", INTEGER, "1", "seed of every random choice")
                 .or("threads", INTEGER, "1", "how many threads may be used");

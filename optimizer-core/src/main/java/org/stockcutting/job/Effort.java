@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
  * How hard to search.
  *
  * @param work limit in weighted steps, or null: with {@code seconds} null too the default of about 3 s of one core applies, else the
- *     clock alone limits
+ *     clock alone limits. A rack of boards with bad zones that may be cut either way first is searched three times, each time within it
  * @param seconds wall clock guard, or null for the default guard of 20 s
  * @param seed seed of every random choice
  * @param threads how many threads may be used; never changes the answer

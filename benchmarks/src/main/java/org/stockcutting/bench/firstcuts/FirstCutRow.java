@@ -15,7 +15,7 @@ import org.stockcutting.plan.CuttingPlan;
 import org.stockcutting.plan.ProgressListener;
 
 /**
- * One job planned three times with the same work and seed.
+ * One job planned three times with the same limit and seed.
  *
  * @param job name of the job
  * @param free value of the plan, in minor units of money or in cubic inches of waste: the plan in which every board may be cut either way first

@@ -25,8 +25,9 @@ import picocli.CommandLine.Spec;
         name = "first-cuts",
         mixinStandardHelpOptions = true,
         description = {
-            "Plans each job three times with the same work: every board ripped or crosscut first as suits it, rips first only, crosscuts",
-            "first only. Values in minor units of the currency, for shelf in cubic inches of waste; the bound is the certified one of the",
+            "Plans each job three times with the same limit: every board ripped or crosscut first as suits it, rips first only, crosscuts",
+            "first only. A free plan takes up to three times the work, since it is the best of searches for either way and for both, each",
+            "within the limit. Values in minor units of the currency, for shelf in cubic inches of waste; the bound is the certified one of the",
             "free plan. Kinds: measured (two sizes of clear boards for sale), foot (eight sizes by the foot), shelf (nothing for sale)."
         },
         exitCodeListHeading = "%nExit status:%n",
@@ -45,7 +46,7 @@ public final class FirstCutsCommand implements Callable<Integer> {
             names = "--work",
             paramLabel = "N",
             defaultValue = "3000000",
-            description = "steps a plan (${DEFAULT-VALUE}: the usual effort)")
+            description = "steps a search (${DEFAULT-VALUE}: the usual effort)")
     private long work = Effort.DEFAULT_WORK;
 
     @Mixin

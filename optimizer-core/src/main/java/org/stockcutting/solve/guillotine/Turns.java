@@ -69,10 +69,16 @@ final class Turns {
         listener.improved(answers.interim(best), best.cost());
     }
 
-    /** Takes over the patterns of another search of the same boards and pieces, as far as they may be cut here. */
+    /** Takes over the patterns of another search of the same boards and pieces, as far as they may be cut here, and its bound. */
     void learn(Turns other) {
         if (rack != null && other.rack != null) {
             rack.learn(other.rack);
+        }
+        // It holds whatever limits plans, and is there only where all that has a place is placed, as then it is here.
+        if (other.columns != null) {
+            columns = other.columns;
+            answers.use(columns);
+            search.raise(columns.raised());
         }
     }
 
