@@ -19,7 +19,7 @@ class FirstCutRowTest {
     @Test
     void noFreePlanOfMeasuredBoardsIsDearerThanARestrictedOne() {
         List<FirstCutRow> rows = new ArrayList<>();
-        for (Instance instance : Generated.of("foot:6", 5)) {
+        for (Instance instance : Generated.of("foot:3", 5)) {
             rows.add(FirstCutRow.of(instance.file(), instance.job(), WORK, 1));
         }
         assertThat(rows).allMatch(FirstCutRow::complete);
