@@ -12,7 +12,8 @@ import org.stockcutting.solve.instance.WorkMeter;
  * Looks for a plan within a cost that the bound does not rule out: boards are fixed one pattern after the other, most used first, and the
  * linear programme is solved again for what is missing, with new patterns. As fixed boards are full ones, all the room to spare gathers
  * in the last few; these are filled by ruin and recreate, and what is still missing then is mended. A fixed pattern after which the programme costs too much is put back and not
- * fixed again in this dive. Of the few patterns that are used most, the one is fixed after which the programme costs least (strong diving:
+ * fixed again in this dive. What the programme of all pieces costs less than the plan may is all that a dive can lose, so two fifths of the
+ * work of failing dives go to patterns that make it cheaper. Of the few patterns that are used most, the one is fixed after which the programme costs least (strong diving:
  * Sadykov, Vanderbeck, Pessoa, Tahiri, Uchoa, INFORMS Journal on Computing 31, 2019): where hardly more than nothing is to spare, the most
  * used one alone eats that up half way.
  *
@@ -36,8 +37,10 @@ final class Dive implements Descent {
     private static final int LAST_BOARDS = 4;
 
     private static final int LAST_FEW_BOARDS = 2;
-    /** There a dive that leaves more is given up, since another one does more than a short search for so many. */
-    private static final int MOST_FEW_LEFT = 3;
+    /** A dive that leaves so many boards more is given up, since another one does more than a search for all of them. */
+    private static final int SPARE = 1;
+    /** Share of a board that may be missing where mending is tried. */
+    private static final double NEAR = 0.1;
 
     /** Fewer stages are left to {@link StripSearch}. */
     private static final int LEAST_STAGES = 4;
@@ -49,12 +52,17 @@ final class Dive implements Descent {
     private static final long SHORT_STEPS = 100_000;
 
     private static final int SHORT_ROUNDS = 4;
+    /** Share of the work that goes to patterns of all pieces, even where there seems to be room enough. */
+    private static final double PRICING = 0.4;
+    /** What a dive takes for these where there is no room yet. */
+    private static final long NO_ROOM_STEPS = 1_000_000;
 
     private final Yard yard;
     private final ColumnBound bound;
     private final Dice dice;
     private final LastBoards last;
     private final Mending mending;
+    private final double[] missing;
     private final RestPricing pricing;
     /** What the programme of all pieces came to, by what may be bought. */
     private final Map<Allowance, Double> roots = new HashMap<>();
@@ -62,6 +70,10 @@ final class Dive implements Descent {
     private double root;
     private Allowance allowed;
     private int dives;
+    /** Steps of all dives so far, and those for patterns of all pieces. */
+    private long spent;
+
+    private long priced;
 
     /**
      * @param bound where patterns come from; it may go on between dives
@@ -70,6 +82,7 @@ final class Dive implements Descent {
     Dive(Yard yard, ColumnBound bound, double[] missing, long seed) {
         this.yard = yard;
         this.bound = bound;
+        this.missing = missing.clone();
         this.dice = new Dice(seed);
         this.last = new LastBoards(yard, missing, dice);
         this.mending = new Mending(yard, missing, dice);
@@ -94,21 +107,28 @@ final class Dive implements Descent {
         return dives;
     }
 
+    /** What all pieces cost in fractions of boards, by the patterns of the last dive. */
+    double root() {
+        return root;
+    }
+
     @Override
     public @Nullable Draft run(WorkMeter meter, Allowance most) {
         dives++;
         allowed = most;
-        long cost = most.cost();
-        pricing.learn();
-        root = Math.max(roots.getOrDefault(most, Double.NEGATIVE_INFINITY), bound.value());
-        int rounds = most.isPurchase() ? SHORT_ROUNDS : ROUNDS;
-        int left = 1 + dice.below(most.isPurchase() ? LAST_FEW_BOARDS : LAST_BOARDS);
+        long before = meter.used();
+        Draft found = dive(meter);
+        spent += meter.used() - before;
+        return found;
+    }
+
+    private @Nullable Draft dive(WorkMeter meter) {
+        long cost = allowed.cost();
+        int rounds = allowed.isPurchase() ? SHORT_ROUNDS : ROUNDS;
+        int left = 1 + dice.below(lastBoards());
         double noise = dives == 1 ? 0 : 0.5 * dice.unit();
         List<PriceList.Column> banned = new ArrayList<>();
-        Step now = step(null, new Draft(yard), meter);
-        refine(now, 4 * rounds, meter);
-        root = Math.max(root, now.cost());
-        roots.put(most, root);
+        Step now = whole(4 * rounds, meter);
         int inARow = 0;
         while (!meter.isExhausted() && inARow < BANS_IN_A_ROW && banned.size() < MOST_BANS) {
             List<PriceList.Column> candidates = candidates(now.rest(), banned, noise, left);
@@ -130,16 +150,52 @@ final class Dive implements Descent {
         return finished(now, meter);
     }
 
+    private int lastBoards() {
+        return allowed.isPurchase() ? LAST_FEW_BOARDS : LAST_BOARDS;
+    }
+
+    /** The programme of all pieces. Where dives go for anything within a cost, a share of their work makes it cheaper: that is their room. */
+    private Step whole(int rounds, WorkMeter meter) {
+        long before = meter.used();
+        pricing.learn();
+        root = Math.max(roots.getOrDefault(allowed, Double.NEGATIVE_INFINITY), bound.value());
+        Step step = step(null, new Draft(yard), meter);
+        refine(step, rounds, meter);
+        if (allowed.isPurchase()) {
+            root = Math.max(root, step.cost());
+        } else {
+            long share = Math.max((long) (PRICING * spent) - priced, step.cost() > allowed.cost() ? NO_ROOM_STEPS : 0);
+            WorkMeter part = meter.part(share);
+            pricing.exhaust(step.rest(), step.fixed(), part);
+            meter.absorb(part);
+            priced += meter.used() - before;
+            root = Math.max(bound.value(), step.cost());
+        }
+        roots.put(allowed, root);
+        return step;
+    }
+
     /** A draft with what is fixed that misses nothing, or null. */
     private @Nullable Draft finished(Step step, WorkMeter meter) {
+        if (boards(step.rest()) > lastBoards() + SPARE) {
+            return null;
+        }
         if (allowed.isPurchase()) {
-            return boards(step.rest()) > MOST_FEW_LEFT
-                    ? null
-                    : last.fill(step.fixed(), allowed, SHORT_STEPS, SHORT_STEPS, meter);
+            return last.fill(step.fixed(), allowed, SHORT_STEPS, SHORT_STEPS, meter);
         }
         Draft all = last.filled(step.fixed(), allowed, REST_STEPS, WHOLE_STEPS, meter);
-        all = mending.mended(all, allowed.cost(), pricing.patterns(), MENDING_STEPS, meter);
+        if (missing(all) <= NEAR * yard.model.boardArea(0)) {
+            all = mending.mended(all, allowed.cost(), pricing.patterns(), MENDING_STEPS, meter);
+        }
         return LastBoards.isMissing(all) ? null : all;
+    }
+
+    private double missing(Draft draft) {
+        double sum = 0;
+        for (int t = 0; t < missing.length; t++) {
+            sum += draft.left[t] * missing[t];
+        }
+        return sum;
     }
 
     /** How many boards a programme takes. */

@@ -20,6 +20,8 @@ final class RackDive {
     private static final double SLOW = 0.998;
     /** Moves by which a pattern is refitted once boards are fixed and pieces get few. */
     private static final int MOVES = 4;
+
+    private static final double WARMTH = 0.03;
     /** Shares of the room between programme and cost that may be taken up without a further round, at the start and the end. */
     private static final double FIRST_SHARE = 0.1;
 
@@ -53,7 +55,7 @@ final class RackDive {
                     missing,
                     dice,
                     new RackPricing(yard, dice),
-                    new Refit(yard.model, dice),
+                    new Refit(yard.model, dice, WARMTH),
                     new Walk(yard, dice),
                     found);
         }

@@ -7,18 +7,18 @@ import java.util.List;
 /** Ruin and recreate on one board, for the most worth with no more pieces of a type than may be cut; worse boards are accepted less and less. */
 final class Refit {
 
-    /** Share of a board's worth by which the first moves may get worse. */
-    private static final double WARMTH = 0.03;
-
     /** Most pieces or cells that one move takes out. */
     private static final int MOST_RUINED = 4;
 
     private final Model model;
     private final Dice dice;
+    private final double warmth;
 
-    Refit(Model model, Dice dice) {
+    /** @param warmth share of a board's worth by which the first moves may get worse */
+    Refit(Model model, Dice dice, double warmth) {
         this.model = model;
         this.dice = dice;
+        this.warmth = warmth;
     }
 
     /** The best board of so many moves that start from this one. */
@@ -40,7 +40,7 @@ final class Refit {
                     most,
                     worths);
             double reached = worth(next, worths);
-            if (reached >= value - WARMTH * top * (moves - n) / moves * dice.unit()) {
+            if (reached >= value - warmth * top * (moves - n) / moves * dice.unit()) {
                 current = next;
                 value = reached;
             }
