@@ -252,8 +252,9 @@ final class Dive implements Descent {
         long cost = allowed.cost();
         double share = FIRST_SHARE + (LAST_SHARE - FIRST_SHARE) * step.fixed().cost() / Math.max(1, cost);
         double enough = root + share * (cost - root);
-        boolean brisk = dives % 2 == 0 && !allowed.isPurchase();
-        RestPricing.Manner manner = brisk ? RestPricing.Manner.BRISK : RestPricing.Manner.THOROUGH;
+        RestPricing.Manner manner = allowed.isPurchase()
+                ? RestPricing.Manner.SHORT
+                : dives % 2 == 0 ? RestPricing.Manner.BRISK : RestPricing.Manner.THOROUGH;
         pricing.refine(step.rest(), step.fixed(), enough - step.fixed().cost(), manner, rounds, meter);
     }
 

@@ -28,6 +28,8 @@ final class RestPricing {
     /** With six times as much the programme of all pieces costs up to 0.05 of a sheet more after as much work. */
     private static final double WARMTH = 0.005;
 
+    private static final double MORE_WARMTH = 0.03;
+
     /** Operations that one pattern of the pool takes to become a column. */
     static final long POOLED = 100;
 
@@ -38,20 +40,22 @@ final class RestPricing {
      * @param last and once these gain nothing
      * @param gains patterns that gain before the programme is solved again, which changes what pieces are worth
      * @param rounds rounds that exact pricing counts as
+     * @param warmth share of a board's worth by which the first moves may get worse
      */
-    record Manner(int first, int last, int gains, int rounds) {
+    record Manner(int first, int last, int gains, int rounds, double warmth) {
 
         /** Each pattern in turn. */
-        static final Manner THOROUGH = new Manner(50, 50, Integer.MAX_VALUE, 1);
+        static final Manner THOROUGH = new Manner(50, 50, Integer.MAX_VALUE, 1, WARMTH);
         /** A few, by few moves. */
-        static final Manner BRISK = new Manner(8, 64, 8, 4);
+        static final Manner BRISK = new Manner(8, 64, 8, 4, WARMTH);
+        /** Each pattern in turn, for short dives, whose few rounds find more where worse boards are accepted. */
+        static final Manner SHORT = new Manner(50, 50, Integer.MAX_VALUE, 1, MORE_WARMTH);
     }
 
     private final Yard yard;
     private final Model model;
     private final ColumnBound bound;
     private final Dice dice;
-    private final Refit refit;
     private final List<PriceList.Column> pool = new ArrayList<>();
     private int learnt;
 
@@ -61,7 +65,6 @@ final class RestPricing {
         this.model = yard.model;
         this.bound = bound;
         this.dice = dice;
-        this.refit = new Refit(model, dice, WARMTH);
     }
 
     /** Takes the patterns that the bound has found since the last call. */
@@ -100,15 +103,16 @@ final class RestPricing {
         int[] most = RestProgramme.most(draft);
         long round = (long) used(programme).size() * MOVES_A_ROUND;
         long left = rounds * round;
+        Refit refit = new Refit(model, dice, manner.warmth());
         int moves = manner.first();
         boolean going = true;
         while (left > 0 && going && programme.value() > enough) {
             List<Integer> used = used(programme);
             int all = used.size();
-            boolean gained = refit(programme, used, most, moves, manner.gains());
+            boolean gained = refit(refit, programme, used, most, moves, manner.gains());
             left -= (long) moves * (all - used.size());
             if (!gained && moves == manner.last()) {
-                going = price(programme, most, meter);
+                going = price(refit, programme, most, meter);
                 left -= manner.rounds() * round;
             } else if (!gained) {
                 moves = Math.min(4 * moves, manner.last());
@@ -140,18 +144,18 @@ final class RestPricing {
     }
 
     /** Takes patterns in use off the list and refits them, until a few gain; false if none does. */
-    private boolean refit(RestProgramme programme, List<Integer> used, int[] most, int moves, int enough) {
+    private boolean refit(Refit refit, RestProgramme programme, List<Integer> used, int[] most, int moves, int enough) {
         double[] worths = programme.worths();
         int gains = 0;
         while (!used.isEmpty() && gains < enough) {
             int chosen = used.remove(dice.below(used.size()));
-            gains += gain(programme, programme.columns().get(chosen), most, worths, moves) ? 1 : 0;
+            gains += gain(refit, programme, programme.columns().get(chosen), most, worths, moves) ? 1 : 0;
         }
         return gains > 0;
     }
 
     /** Adds a pattern of exact pricing; false if none gains. */
-    private boolean price(RestProgramme programme, int[] most, WorkMeter meter) {
+    private boolean price(Refit refit, RestProgramme programme, int[] most, WorkMeter meter) {
         double[] worths = programme.worths();
         double[] tried = worths.clone();
         boolean gained = false;
@@ -159,7 +163,7 @@ final class RestPricing {
         for (int n = 0; n < TRIES && over && !gained && meter.spend(Weights.of(yard.takeOperations())); n++) {
             over = false;
             for (PriceList.Column column : bound.prices().price(tried, meter).columns()) {
-                gained |= gain(programme, column, most, worths, MOVES);
+                gained |= gain(refit, programme, column, most, worths, MOVES);
                 over |= lower(tried, column, most);
             }
         }
@@ -167,7 +171,8 @@ final class RestPricing {
     }
 
     /** Refits a pattern under these worths, and adds it if the programme gets cheaper. */
-    private boolean gain(RestProgramme programme, PriceList.Column column, int[] most, double[] worths, int moves) {
+    private boolean gain(
+            Refit refit, RestProgramme programme, PriceList.Column column, int[] most, double[] worths, int moves) {
         Cell pattern = column.pattern();
         Board start = pattern != null && yard.allows(column.stock(), pattern)
                 ? Pruning.within(new Board(yard, column.stock(), pattern), most)
